@@ -1,0 +1,71 @@
+"""Patterns a railroad lays down once and uses everywhere: how plates are spiked, how ties are anchored, what a fixed
+object asks of the track beside it. Rows of the catalogue, or given in a request.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated, Literal
+
+from railrules_api.domain.fields import Field
+from railrules_api.domain.kinds import Kind
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpikeBand:
+    """Spikes in each plate on curves of a given radius or wider."""
+
+    at_least_radius: Annotated[
+        float | None,
+        Field("Smallest radius of the band; left out: however sharp.", kind=Kind.LENGTH, above=0.0, at_most=1e6),
+    ] = None
+    rail_spikes: Annotated[int, Field("Spikes per plate that hold the rail base.", at_least=0, at_most=8)]
+    plate_spikes: Annotated[int, Field("Spikes per plate that hold the plate only.", at_least=0, at_most=8)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpikePattern:
+    """Spikes per plate by curvature, widest radius first; tangent track takes the first band."""
+
+    bands: Annotated[
+        tuple[SpikeBand, ...],
+        Field("Bands from wide to sharp; the last must have no radius.", at_least=1, most_items=20),
+    ]
+    extra_at_joint_ties: Annotated[
+        int, Field("Further spikes on each joint tie of jointed track, both rails together.", at_least=0, at_most=16)
+    ]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AnchorsPerRailLength:
+    """Anchors of jointed track, by rail length: some against the run of traffic, some against creep back."""
+
+    rail_length: Annotated[float, Field("Length of one rail.", kind=Kind.LENGTH, above=0.0, at_most=200.0)]
+    forward: Annotated[int, Field("Anchors per rail that hold it in the main direction.", at_least=0, at_most=200)]
+    back_up: Annotated[int, Field("Anchors per rail that hold it the other way.", at_least=0, at_most=200)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AnchorPattern:
+    """Which ties carry anchors. Neither field given: none does."""
+
+    boxed_every: Annotated[
+        int | None, Field("Every n-th tie is boxed: an anchor on each side, at each rail.", at_least=1, at_most=24)
+    ] = None
+    per_rail: Annotated[AnchorsPerRailLength | None, Field("Anchors per rail length of jointed track.")] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FeatureRule:
+    """What a kind of fixed object asks of the relay: does the new rail go through, how are its ties and approaches anchored."""
+
+    rail_through: Annotated[bool, Field("New rail is laid through it; if not, strings end at its limits.")]
+    ties_through: Annotated[bool, Field("Ties and fastenings within its limits belong to the relay.")]
+    within: Annotated[
+        Literal["as-adjoining", "boxed", "none"],
+        Field("Anchoring within its limits: as the adjoining track, every tie boxed, or none."),
+    ]
+    approach_length: Annotated[
+        float, Field("Length each way that is boxed every tie.", kind=Kind.LENGTH, at_least=0.0, at_most=2000.0)
+    ]
+    breaks_string: Annotated[bool, Field("Strings end here and a weld or joint is made on each side.")]

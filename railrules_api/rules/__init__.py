@@ -1,0 +1,1 @@
+"""What we answer for: the registry of rules."""

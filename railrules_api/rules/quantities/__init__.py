@@ -1,0 +1,1 @@
+"""Quantity rules: what a relay takes, leaves and hauls."""

@@ -1,0 +1,1 @@
+"""Section rules: properties of whole and worn rails."""

@@ -1,0 +1,1 @@
+"""Strength rules: bending under wheels and in haulage."""

@@ -1,0 +1,1 @@
+"""Thermal rules: force, laying adjustment, neutral temperature, break gap, restraint, curves, buckling."""
