@@ -52,10 +52,7 @@ class RefusedError(ValueError):
     def below(self, *prefix: str | int) -> RefusedError:
         """Return the same refusals as seen from further out: `prefix` is put before every path."""
         return RefusedError(
-            *(
-                Refusal((*prefix, *r.path), r.reason, r.value, r.minimum, r.maximum, r.allowed)
-                for r in self.refusals
-            )
+            *(Refusal((*prefix, *r.path), r.reason, r.value, r.minimum, r.maximum, r.allowed) for r in self.refusals)
         )
 
 

@@ -13,6 +13,7 @@ import dataclasses
 import types
 import typing
 from dataclasses import dataclass
+from decimal import Decimal
 from functools import cache
 from typing import TYPE_CHECKING, Annotated, Literal, get_args, get_origin, get_type_hints
 
@@ -74,7 +75,9 @@ class Field:
         )
 
 
-Shape = Literal["amount", "quantity", "number", "count", "flag", "word", "text", "record", "records", "numbers", "texts"]
+Shape = Literal[
+    "amount", "decimal", "quantity", "number", "count", "flag", "word", "text", "record", "records", "numbers", "texts"
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +112,7 @@ def _shape(base: object, field: Field) -> tuple[Shape, type | None, tuple[str, .
             return "numbers", None, ()
         return "records", inner, ()
     if isinstance(base, type):
-        simple: dict[type, Shape] = {bool: "flag", int: "count", str: "text", Amount: "amount"}
+        simple: dict[type, Shape] = {bool: "flag", int: "count", str: "text", Amount: "amount", Decimal: "decimal"}
         if base in simple:
             return simple[base], None, ()
         if base is float:

@@ -37,9 +37,9 @@ class Curve:
     begin: Station
     end: Station
     radius: Annotated[float | None, Field("Radius.", kind=Kind.LENGTH, at_least=10.0, at_most=1e6)] = None
-    degree: Annotated[
-        float | None, Field("Degree of curve, by 100-ft chord.", kind=Kind.ANGLE, above=0.0, at_most=math.pi)
-    ] = None
+    degree: Annotated[float | None, Field("Degree of curve, by 100-ft chord.", kind=Kind.ANGLE, above=0.0, at_most=math.pi)] = (
+        None
+    )
     hand: Annotated[Literal["left", "right"], Field("Way it turns, looking along rising stations.")]
 
 
@@ -47,10 +47,14 @@ class Curve:
 class TieSetting:
     """Where ties stand: one of a spacing, or a count per length (24 per 39 ft, 3,250 per mile)."""
 
-    spacing: Annotated[float | None, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, above=0.1, at_most=5.0)] = None
+    spacing: Annotated[float | None, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, above=0.1, at_most=5.0)] = (
+        None
+    )
     count: Annotated[float | None, Field("Ties in `per_length`.", above=0.0, at_most=1e6)] = None
     per_length: Annotated[float | None, Field("Length that holds `count` ties.", kind=Kind.LENGTH, above=0.0, at_most=1e6)] = None
-    origin: Annotated[float, Field("Station of tie number 0.", kind=Kind.LENGTH, at_least=-1e8, at_most=1e8, default="tie-origin")]
+    origin: Annotated[
+        float, Field("Station of tie number 0.", kind=Kind.LENGTH, at_least=-1e8, at_most=1e8, default="tie-origin")
+    ]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

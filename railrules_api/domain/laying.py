@@ -1,0 +1,169 @@
+"""Strings laid out along the line, both rails: pieces, field welds, and which string every piece is cut from."""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from typing import TYPE_CHECKING, NamedTuple
+
+from railrules_api.domain.errors import below, refuse
+from railrules_api.domain.layout import allot
+from railrules_api.domain.runs import WELDED, WHOLE, Cut, Layer, WeldKind, both_rails, closings_of, joined_runs
+from railrules_api.domain.strings import Laying, Rail, StringLength, string_length
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+
+MOST_STRINGS = 5000
+"""Strings laid out in one answer at most; about 700 miles of track at 1,600 ft."""
+
+
+class Piece(NamedTuple):
+    """A string or a part of one as it lies.
+
+    Attributes:
+        string: number of the string, in the order they come off the train.
+        rail: which rail.
+        begin: station of its begin, the middle of the weld there [m].
+        end: station of its end [m].
+        steel: its length [m].
+        cut_begin: where the piece begins in the string [m].
+        cut_end: where it ends in the string [m].
+        whole: whether the string lies uncut.
+        closes: whether it is a cut piece that closes a run.
+    """
+
+    string: int
+    rail: Rail
+    begin: float
+    end: float
+    steel: float
+    cut_begin: float
+    cut_end: float
+    whole: bool
+    closes: bool
+
+
+class Weld(NamedTuple):
+    """A field weld: `junction` of two pieces, or a run's end of kind `weld` or `compromise-weld`."""
+
+    station: float
+    rail: Rail
+    kind: WeldKind
+
+
+class Layout(NamedTuple):
+    """Everything as laid, in order of station.
+
+    Attributes:
+        length: the string.
+        pieces: by string number, then by place in the string.
+        welds: field welds.
+        joints: closings of runs that are joints, each place once, by kind.
+        run_length: length of rail that the runs span, along the rails [m].
+        steel: rail in the track [m].
+        strings: strings used.
+        cuts: saw cuts.
+        offcuts: for each string that leaves one: its number and the length left [m].
+        weld_bound: field welds inside runs that no layout can do without.
+        string_bound: strings that no choice of cuts can do without, given the pieces.
+    """
+
+    length: StringLength
+    pieces: tuple[Piece, ...]
+    welds: tuple[Weld, ...]
+    joints: Mapping[str, int]
+    run_length: float
+    steel: float
+    strings: int
+    cuts: int
+    offcuts: tuple[tuple[int, float], ...]
+    weld_bound: int
+    string_bound: int
+
+    @property
+    def junctions(self) -> int:
+        """Field welds inside runs."""
+        return sum(weld.kind == "junction" for weld in self.welds)
+
+
+def _numbered(cuts: Sequence[Cut], string: float, saw: float) -> tuple[list[Piece], int, list[tuple[int, float]], int]:
+    """Choose the strings, number them in the order of their first stations, and say what is left of those that are cut.
+
+    Returns:
+        Pieces; saw cuts; offcuts by string number; fewest strings that any choice would need.
+    """
+    bare: list[Piece] = []
+    for cut in cuts:
+        last = len(cut.steel) - 1
+        for index, steel in enumerate(cut.steel):
+            whole = steel >= string - WHOLE
+            begin, end = cut.places[index], cut.places[index + 1]
+            bare.append(
+                Piece(0, cut.run.rail, begin, end, string if whole else steel, 0.0, string, whole, index == last and not whole)
+            )
+    short = [piece for piece in bare if not piece.whole]
+    lengths = [piece.steel for piece in short]
+    groups = [[piece] for piece in bare if piece.whole]
+    groups.extend([short[index] for index in chosen] for chosen in allot(lengths, string=string, saw=saw))
+    groups = [sorted(group, key=lambda piece: (piece.begin, piece.rail)) for group in groups]
+    groups.sort(key=lambda group: (group[0].begin, group[0].rail))
+    pieces: list[Piece] = []
+    offcuts: list[tuple[int, float]] = []
+    sawn = 0
+    for number, group in enumerate(groups, start=1):
+        at = 0.0
+        for piece in group:
+            pieces.append(piece._replace(string=number, cut_begin=at, cut_end=at + piece.steel))
+            at += piece.steel + saw
+        left = string - (at - saw)
+        sawn += len(group) - 1 + (left > WHOLE)
+        if left - saw > WHOLE:
+            offcuts.append((number, left - saw))
+    by_length = math.ceil(sum(lengths) / string - WHOLE)
+    over_half = sum(2 * length + saw > string + WHOLE for length in lengths)
+    return pieces, sawn, offcuts, len(bare) - len(short) + max(by_length, over_half)
+
+
+def lay(given: Laying) -> Layout:
+    """Lay every run out of strings.
+
+    Raises:
+        RefusedError: the input contradicts itself, or a run cannot be laid within keep-outs, stagger and shortest piece.
+    """
+    with below("string"):
+        length = string_length(given.string)
+    string = length.laid
+    if given.minimum_piece > string:
+        reason = "the shortest piece is longer than a string"
+        raise refuse("minimum_piece", reason=reason, value=given.minimum_piece, maximum=string)
+    runs = joined_runs(given.runs)
+    if not runs:
+        raise refuse("runs", reason="at least one run of rail is needed")
+    layer = Layer(given, string)
+    if layer.pitch <= 0.0 or layer.shortest <= 0.0:
+        raise refuse(
+            "field_consumption", reason="a field weld uses up the whole of the shortest piece", value=given.field_consumption
+        )
+    expected = sum((run.end - run.begin) / layer.pitch for run in runs) + len(runs)
+    if expected > MOST_STRINGS:
+        raise refuse("runs", reason="more strings than one answer lays out", value=expected, maximum=float(MOST_STRINGS))
+    cuts, bound = both_rails(layer, runs, given.saw_cut)
+    pieces, sawn, offcuts, string_bound = _numbered(cuts, string, given.saw_cut)
+    closings = closings_of(runs)
+    welds = [Weld(place, cut.run.rail, "junction") for cut in cuts for place in cut.places[1:-1]]
+    welds.extend(Weld(place, rail, WELDED[kind]) for place, rail, kind in closings if kind in WELDED)
+    along = layer.along
+    return Layout(
+        length=length,
+        pieces=tuple(pieces),
+        welds=tuple(sorted(welds)),
+        joints=Counter(closing.kind for closing in closings if closing.kind not in WELDED),
+        run_length=math.fsum(along[run.rail].length(run.end) - along[run.rail].length(run.begin) for run in runs),
+        steel=math.fsum(piece.steel for piece in pieces),
+        strings=pieces[-1].string,
+        cuts=sawn,
+        offcuts=tuple(offcuts),
+        weld_bound=bound,
+        string_bound=string_bound,
+    )
