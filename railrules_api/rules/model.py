@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Generic, Literal, TypeVar
+from typing import Any, Generic, Literal, NamedTuple, TypeVar
 
 Input = TypeVar("Input")
 Output = TypeVar("Output")
@@ -88,3 +88,24 @@ class Rule(Generic[Input, Output]):
     cautions: tuple[Caution, ...] = ()
     since: str = "0.1.0"
     columns: bool = False
+
+    @property
+    def path(self) -> str:
+        """Path of its resource below the version: `quantities/tie-plates` for `quantities.tie-plates`."""
+        return self.id.replace(".", "/")
+
+
+class Working(NamedTuple):
+    """One use of one rule.
+
+    Attributes:
+        rule: the rule.
+        of: part of the job it was asked for; empty for a single question.
+        given: its input.
+        found: its output.
+    """
+
+    rule: Rule[Any, Any]
+    of: str
+    given: Any
+    found: Any

@@ -1,12 +1,45 @@
-"""The registry: every rule, one line each. No import magic, no decorators with side effects."""
+"""The registry: every rule, one line each, in the order of the document. No import magic, no decorators with side effects."""
 
 from __future__ import annotations
 
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Any
 
-from railrules_api.rules.quantities import ties
-from railrules_api.rules.thermal import restrained_force
+from railrules_api.rules.quantities import (
+    anchors,
+    cribbing,
+    custom,
+    joints,
+    order,
+    plate_pins,
+    preservative,
+    rail_mass,
+    rail_supply,
+    salvage,
+    sound_ties,
+    spikes,
+    string_layout,
+    tie_plates,
+    tie_plugs,
+    ties,
+    train_loads,
+    work,
+)
+from railrules_api.rules.strength import hauling_curve, regulation, vertical_bending
+from railrules_api.rules.takeoff import takeoff
+from railrules_api.rules.thermal import (
+    break_gap,
+    buckling,
+    curve_load,
+    destressing,
+    end_movement,
+    force,
+    joint_gap,
+    laying_adjustment,
+    neutral_temperature,
+    restraint,
+    temperature_range,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -15,6 +48,38 @@ if TYPE_CHECKING:
 
 ALL: tuple[Rule[Any, Any], ...] = (
     ties.RULE,
-    restrained_force.RULE,
+    sound_ties.RULE,
+    tie_plates.RULE,
+    spikes.RULE,
+    tie_plugs.RULE,
+    plate_pins.RULE,
+    preservative.RULE,
+    anchors.RULE,
+    cribbing.RULE,
+    joints.RULE,
+    rail_mass.RULE,
+    rail_supply.RULE,
+    string_layout.RULE,
+    train_loads.RULE,
+    salvage.RULE,
+    custom.RULE,
+    work.RULE,
+    order.RULE,
+    force.RULE,
+    temperature_range.RULE,
+    laying_adjustment.RULE,
+    destressing.RULE,
+    neutral_temperature.RULE,
+    break_gap.RULE,
+    end_movement.RULE,
+    restraint.RULE,
+    curve_load.RULE,
+    buckling.RULE,
+    joint_gap.RULE,
+    vertical_bending.RULE,
+    hauling_curve.RULE,
+    regulation.RULE,
 )
-BY_ID: Mapping[str, Rule[Any, Any]] = MappingProxyType({rule.id: rule for rule in ALL})
+RESOURCES: tuple[Rule[Any, Any], ...] = (*ALL, takeoff.RULE)
+"""Everything that can be asked: the rules, and the takeoff that asks them on behalf of a whole job."""
+BY_ID: Mapping[str, Rule[Any, Any]] = MappingProxyType({rule.id: rule for rule in RESOURCES})

@@ -21,3 +21,5 @@ class Line:
         float | None,
         Field("Mass of the net amount; left out where none is known.", kind=Kind.MASS, answer=("lb", "kg")),
     ] = None
+    package: Annotated[str, Field("What the product is packed in; empty where the item's usual package holds.")] = ""
+    package_size: Annotated[Amount | None, Field("What one package of the product holds.")] = None

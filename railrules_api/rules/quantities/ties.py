@@ -22,7 +22,8 @@ class TiesInput:
 
     stretch: Annotated[Stretch, Field("The stretch.")]
     renewed_share: Annotated[
-        float, Field("Share of the ties that is renewed.", symbol="q", at_least=0.0, at_most=1.0, default="tie-renewed-share")
+        float,
+        Field("Share of the ties that is renewed.", symbol="q", at_least=0.0, at_most=1.0, default="tie-renewed-share"),
     ]
 
 

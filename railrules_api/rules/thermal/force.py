@@ -40,9 +40,7 @@ class ThermalForceResult:
     stress: Annotated[float, Field("Axial stress, compression positive.", kind=Kind.STRESS, symbol="sigma")]
     force: Annotated[float, Field("Axial force in one rail, compression positive.", kind=Kind.FORCE, symbol="P")]
     track_force: Annotated[float, Field("Axial force in both rails.", kind=Kind.FORCE, symbol="P_track")]
-    force_per_degree: Annotated[
-        float, Field("Force in one rail per degree.", kind=Kind.FORCE_PER_TEMPERATURE, symbol="P_1")
-    ]
+    force_per_degree: Annotated[float, Field("Force in one rail per degree.", kind=Kind.FORCE_PER_TEMPERATURE, symbol="P_1")]
     stress_per_degree: Annotated[float, Field("Stress per degree.", kind=Kind.STRESS_PER_TEMPERATURE, symbol="sigma_1")]
 
 
@@ -68,7 +66,7 @@ def evaluate(given: ThermalForceInput) -> ThermalForceResult:
 
 
 RULE = Rule(
-    id="thermal.restrained-force",
+    id="thermal.force",
     title="Thermal force in fully restrained rail",
     summary=(
         "Axial force and stress of rail that cannot move, from the difference between its temperature and its neutral "

@@ -1,0 +1,195 @@
+"""Joints of jointed track: bars, bolts, nuts, washers, bonds; insulated and compromise joints."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Annotated
+
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.counting import round_up
+from railrules_api.domain.errors import refuse
+from railrules_api.domain.fields import Field, Taken
+from railrules_api.domain.kinds import Kind
+from railrules_api.domain.track import Stretch, rail_count
+from railrules_api.rules.checks import Check, compare
+from railrules_api.rules.model import Cite, Formula, Rule
+from railrules_api.rules.quantities.given import BarsPerJoint, joint_count, mass_each, mass_of, ranges_of
+from railrules_api.rules.quantities.lines import Line
+
+NOISE = 1e-9
+"""What a joint count may miss a whole number by and still be it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JointsInput:
+    """A stretch of jointed track and what its joints are made of."""
+
+    stretch: Annotated[Stretch, Field("The stretch.")]
+    rail_length: Annotated[float, Field("Length of one rail.", kind=Kind.LENGTH, symbol="l", at_least=1.0, at_most=1000.0)]
+    insulated_joints: Annotated[
+        int | None,
+        Field("Joints that are insulated, counted on each rail; left out: none.", at_least=0, at_most=100_000),
+    ] = None
+    section_changes: Annotated[
+        int | None,
+        Field(
+            "Places where the rail section changes, each a compromise joint in every renewed rail; left out: none.",
+            at_least=0,
+            at_most=100_000,
+        ),
+    ] = None
+    bars_per_joint: BarsPerJoint
+    bolts_per_joint: Annotated[
+        int,
+        Field("Bolts to a joint.", symbol="h", at_least=0, at_most=16, taken=Taken("joint_bar", "joint-bars", "holes")),
+    ]
+    nuts_per_bolt: Annotated[int, Field("Nuts to a bolt.", symbol="k_n", at_least=0, at_most=4, default="nuts-per-bolt")]
+    washers_per_bolt: Annotated[
+        int, Field("Spring washers to a bolt.", symbol="k_w", at_least=0, at_most=4, default="washers-per-bolt")
+    ]
+    bonds_per_joint: Annotated[
+        int,
+        Field("Bonds around a joint of signalled track.", symbol="k_b", at_least=0, at_most=8, default="bonds-per-joint"),
+    ]
+    product: Annotated[str | None, Field("Catalogue id of the bar.", taken=Taken("joint_bar", "joint-bars", "id"))] = None
+    bar_mass: Annotated[
+        float | None,
+        Field("Mass of one bar.", kind=Kind.MASS, above=0.0, at_most=200.0, taken=Taken("joint_bar", "joint-bars", "mass")),
+    ] = None
+    pair_mass: Annotated[
+        float | None,
+        Field(
+            "Mass of a pair of bars, where that of one is not known.",
+            kind=Kind.MASS,
+            above=0.0,
+            at_most=400.0,
+            taken=Taken("joint_bar", "joint-bars", "mass_pair"),
+        ),
+    ] = None
+    bolt_product: Annotated[str | None, Field("Catalogue id of the bolt.", taken=Taken("bolt", "track-bolts", "id"))] = None
+    bolt_mass: Annotated[
+        float | None,
+        Field(
+            "Mass of one bolt with its nut.", kind=Kind.MASS, above=0.0, at_most=20.0, taken=Taken("bolt", "track-bolts", "mass")
+        ),
+    ] = None
+    track_class: Annotated[int | None, Field("Class of track, for the check of bolts.", at_least=1, at_most=5)] = None
+    welded: Annotated[bool | None, Field("The joints stand in continuous welded rail; left out: in jointed track.")] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JointsResult:
+    """Joints and their parts, unrounded."""
+
+    joints: Annotated[float, Field("Joints: rails times length over rail length, unrounded.", symbol="j")]
+    joints_whole: Annotated[float, Field("Whole joints within the stretch.")]
+    joints_up: Annotated[float, Field("Joints rounded up.")]
+    joints_insulated: Annotated[int, Field("Of these, insulated.", symbol="j_i")]
+    joints_compromise: Annotated[int, Field("Of these, compromise joints.", symbol="j_c")]
+    joints_plain: Annotated[float, Field("Of these, plain.", symbol="j_p")]
+    bars: Annotated[float, Field("Bars of plain joints.", symbol="n_bars")]
+    bolts: Annotated[float, Field("Bolts of plain joints.", symbol="n_bolts")]
+    nuts: Annotated[float, Field("Nuts.")]
+    washers: Annotated[float, Field("Spring washers.")]
+    bonds: Annotated[float, Field("Bonds, at all joints that are not insulated.")]
+    bars_mass: Annotated[float | None, Field("Mass of the bars.", kind=Kind.MASS)] = None
+    bolts_mass: Annotated[float | None, Field("Mass of the bolts.", kind=Kind.MASS)] = None
+    check: Annotated[Check, Field("Bolts in each rail end against the least that the regulation allows.")]
+    lines: Annotated[tuple[Line, ...], Field("Joints and parts to order.")]
+
+
+def least_bolts(track_class: int, *, welded: bool) -> int:
+    """Return the least number of bolts in each rail at a joint: 49 CFR 213.121(d) and (e), 1 in class 1, else 2; 2 in CWR."""
+    return 1 if track_class == 1 and not welded else 2
+
+
+def _check(given: JointsInput) -> Check:
+    code, title = "bolts-at-joint", "Bolts in each rail at a joint"
+    place = "49 CFR 213.121(d) and (e)"
+    if given.track_class is None:
+        return Check(code=code, title=title, verdict="not-checked", governing="track_class", place=place)
+    return compare(
+        code=code,
+        title=title,
+        demand=Amount(float(least_bolts(given.track_class, welded=bool(given.welded)))),
+        capacity=Amount(float(given.bolts_per_joint // 2)),
+        governing="bolts_per_joint",
+        would_pass="more bolts in each rail",  # noqa: S106  no password
+        place=place,
+    )
+
+
+def evaluate(given: JointsInput) -> JointsResult:
+    """Count joints and their parts. Insulated and compromise joints stand in place of plain ones and come complete.
+
+    Raises:
+        RefusedError: the stretch contradicts itself, or more insulated and compromise joints are given than there are joints.
+    """
+    ranges_of(given.stretch)
+    joints = joint_count(given.stretch, given.rail_length)
+    insulated = given.insulated_joints or 0
+    compromise = (given.section_changes or 0) * rail_count(given.stretch.rails)
+    up = round_up(joints)
+    if insulated + compromise > up:
+        field = "insulated_joints" if insulated else "section_changes"
+        raise refuse(field, reason="more special joints than joints", value=insulated + compromise, maximum=up)
+    plain = max(0.0, joints - insulated - compromise)
+    bars, bolts = plain * given.bars_per_joint, plain * given.bolts_per_joint
+    bonds = (joints - insulated if joints > insulated else 0.0) * given.bonds_per_joint
+    bars_mass, bolts_mass = mass_of(bars, mass_each(given.bar_mass, given.pair_mass, 2.0)), mass_of(bolts, given.bolt_mass)
+    nuts, washers = bolts * given.nuts_per_bolt, bolts * given.washers_per_bolt
+    lines = (
+        Line(item="joint-bars", product=given.product or "", net=Amount(bars), mass=bars_mass),
+        Line(item="track-bolts", product=given.bolt_product or "", net=Amount(bolts), mass=bolts_mass),
+        Line(item="track-nuts", product="", net=Amount(nuts)),
+        Line(item="spring-washers", product="", net=Amount(washers)),
+        Line(item="insulated-joints", product="", net=Amount(float(insulated))),
+        Line(item="compromise-joints", product="", net=Amount(float(compromise))),
+        Line(item="rail-bonds", product="", net=Amount(bonds)),
+    )
+    return JointsResult(
+        joints=joints,
+        joints_whole=float(math.floor(joints + NOISE * max(1.0, joints))),
+        joints_up=up,
+        joints_insulated=insulated,
+        joints_compromise=compromise,
+        joints_plain=plain,
+        bars=bars,
+        bolts=bolts,
+        nuts=nuts,
+        washers=washers,
+        bonds=bonds,
+        bars_mass=bars_mass,
+        bolts_mass=bolts_mass,
+        check=_check(given),
+        lines=lines,
+    )
+
+
+RULE = Rule(
+    id="quantities.joints",
+    title="Joints and their parts",
+    summary=(
+        "A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come "
+        "complete with bars and bolts. Nothing is rounded but in the two fields that say so."
+    ),
+    formulas=(
+        Formula("joints", "renewed rails times length over rail length", exact=False),
+        Formula("joints_plain", "j - j_i - j_c, not below 0", exact=False),
+        Formula("bars", "j_p * b"),
+        Formula("bolts", "j_p * h"),
+        Formula("nuts", "n_bolts * k_n"),
+        Formula("washers", "n_bolts * k_w"),
+        Formula("bonds", "(j - j_i) * k_b, not below 0", exact=False),
+    ),
+    cites=(
+        Cite("trautwine", "weight of railroad spikes: 24-ft rails make 440 joints a mile", "published"),
+        Cite("mills-1898", "pp. 242-247: one-mile bills", "published"),
+        Cite("cfr-49-213", "213.121(d) and (e): least bolts in each rail", "published"),
+        Cite("joint-bars-length-supplier", "bars of 24 in with 4 holes, 36 in with 6", "published"),
+    ),
+    input=JointsInput,
+    output=JointsResult,
+    evaluate=evaluate,
+)

@@ -1,0 +1,184 @@
+"""Tie plates: one under each renewed rail on each wood tie."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import isclose
+from typing import TYPE_CHECKING, Annotated
+
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.fields import Field, Taken
+from railrules_api.domain.kinds import Kind
+from railrules_api.domain.track import Stretch, rail_count
+from railrules_api.rules.checks import Check, compare
+from railrules_api.rules.model import Cite, Formula, Rule
+from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, ranges_of
+from railrules_api.rules.quantities.lines import Line
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+
+Handed = Annotated[bool | None, Field("Plates differ for left and right rail; left out: one kind fits both.")]
+PlateProduct = Annotated[str | None, Field("Catalogue id of the plate.", taken=Taken("plate", "tie-plates", "id"))]
+PlateMass = Annotated[
+    float | None,
+    Field(
+        "Mass of one plate.",
+        kind=Kind.MASS,
+        symbol="m_1",
+        above=0.0,
+        at_most=200.0,
+        taken=Taken("plate", "tie-plates", "mass"),
+    ),
+]
+PlateBaseLeast = Annotated[
+    float | None,
+    Field(
+        "Narrowest rail base that the plate takes.",
+        kind=Kind.LENGTH,
+        above=0.0,
+        at_most=1.0,
+        taken=Taken("plate", "tie-plates", "base_width_least"),
+    ),
+]
+PlateBaseMost = Annotated[
+    float | None,
+    Field(
+        "Widest rail base that the plate takes.",
+        kind=Kind.LENGTH,
+        above=0.0,
+        at_most=1.0,
+        taken=Taken("plate", "tie-plates", "base_width_most"),
+    ),
+]
+RailBase = Annotated[
+    float | None,
+    Field(
+        "Width of the new rail's base.",
+        kind=Kind.LENGTH,
+        above=0.0,
+        at_most=1.0,
+        taken=Taken("section", "rail-sections", "base_width"),
+    ),
+]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TiePlatesInput:
+    """A stretch and the plate that goes under its rail."""
+
+    stretch: Annotated[Stretch, Field("The stretch.")]
+    tie_kind: TieKind
+    reused: Annotated[bool | None, Field("The plates in track are used again; left out: new ones are ordered.")] = None
+    handed: Handed = None
+    product: PlateProduct = None
+    plate_mass: PlateMass = None
+    plate_rail_base_least: PlateBaseLeast = None
+    plate_rail_base: PlateBaseMost = None
+    rail_base: RailBase = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TiePlatesResult:
+    """Plates needed, by hand and by weight."""
+
+    seats: Annotated[int, Field("Tie seats that take a plate: wood ties times renewed rails.", symbol="n_s")]
+    plates: Annotated[int, Field("Plates that lie in the new track.", symbol="n")]
+    plates_new: Annotated[int, Field("Plates to order; none where those in track are used again.")]
+    plates_left: Annotated[int, Field("Plates that lie under the left rail.")]
+    plates_right: Annotated[int, Field("Plates that lie under the right rail.")]
+    mass: Annotated[float | None, Field("Mass of the plates that lie in track.", kind=Kind.MASS)] = None
+    checks: Annotated[tuple[Check, ...], Field("Does the plate take the rail's base?")]
+    note: Annotated[str | None, Field("Why none is counted, where none is.")] = None
+    lines: Annotated[tuple[Line, ...], Field("Plates to order.")]
+
+
+def _hands(stretch: Stretch, seats: int) -> tuple[int, int]:
+    """Return the seats under the left and the right rail; the high rail of a curve lies opposite to its hand."""
+    if stretch.rails == "both":
+        return seats // 2, seats // 2
+    if stretch.rails in ("left", "right"):
+        is_left = stretch.rails == "left"
+    else:
+        is_left = (stretch.rails == "high") == (stretch.curves[0].hand == "right")
+    return (seats, 0) if is_left else (0, seats)
+
+
+def _fit(given: TiePlatesInput) -> tuple[Check, Check]:
+    """Hold the rail's base against the widest and the narrowest that the plate takes."""
+    wide, narrow = "plate-takes-base", "plate-holds-base"
+    titles = {wide: "Plate is wide enough for the rail's base", narrow: "Plate is narrow enough for the rail's base"}
+    place = "Geometry: the rail's base lies between, or against, the plate's shoulders"
+
+    def fit(code: str, demand: float | None, capacity: float | None, limit: str) -> Check:
+        if demand is None or capacity is None:
+            missing = "rail_base" if given.rail_base is None else limit
+            return Check(code=code, title=titles[code], verdict="not-checked", governing=missing, place=place)
+        # equal widths given in different units may differ in the last bit
+        demand = capacity if isclose(demand, capacity) else demand
+        return compare(
+            code=code,
+            title=titles[code],
+            demand=Amount(demand, Kind.LENGTH),
+            capacity=Amount(capacity, Kind.LENGTH),
+            governing="rail_base",
+            would_pass="plates made for a rail base of this width",  # noqa: S106  no password
+            place=place,
+        )
+
+    return fit(wide, given.rail_base, given.plate_rail_base, "plate_rail_base"), fit(
+        narrow, given.plate_rail_base_least, given.rail_base, "plate_rail_base_least"
+    )
+
+
+def _lines(given: TiePlatesInput, left: int, right: int) -> Iterator[Line]:
+    counts = {"tie-plates-left": left, "tie-plates-right": right} if given.handed else {"tie-plates": left + right}
+    for item, count in counts.items():
+        if not given.reused and (count or not given.handed):
+            mass = mass_of(count, given.plate_mass)
+            yield Line(item=item, product=given.product or "", net=Amount(float(count)), mass=mass)
+
+
+def evaluate(given: TiePlatesInput) -> TiePlatesResult:
+    """Count plates: ties times renewed rails on wood ties.
+
+    Raises:
+        RefusedError: the stretch contradicts itself.
+    """
+    ties = sum(part.count for part in ranges_of(given.stretch))
+    seats = ties * rail_count(given.stretch.rails) if given.tie_kind == "wood" else 0
+    left, right = _hands(given.stretch, seats)
+    return TiePlatesResult(
+        seats=seats,
+        plates=seats,
+        plates_new=0 if given.reused else seats,
+        plates_left=left,
+        plates_right=right,
+        mass=mass_of(seats, given.plate_mass),
+        checks=_fit(given),
+        note=held_by_others(given.tie_kind, "tie plates"),
+        lines=tuple(_lines(given, left, right)),
+    )
+
+
+RULE = Rule(
+    id="quantities.tie-plates",
+    title="Tie plates",
+    summary=(
+        "One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no line to "
+        "order. Handed plates are split by rail; the high rail of a curve to the left is the right one."
+    ),
+    formulas=(
+        Formula("seats", "ties times renewed rails where ties are of wood, else 0", exact=False),
+        Formula("plates", "n_s"),
+        Formula("mass", "n * m_1", exact=False),
+    ),
+    cites=(
+        Cite("tie-plates-supplier", "table of plates by rail base and plan number, mass of one", "published"),
+        Cite("common-practice", "one plate at each crossing of rail and wood tie", "common-practice"),
+    ),
+    input=TiePlatesInput,
+    output=TiePlatesResult,
+    evaluate=evaluate,
+)

@@ -1,0 +1,1 @@
+"""The takeoff: a whole relay job, by the same rules that answer single questions."""

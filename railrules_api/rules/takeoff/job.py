@@ -1,0 +1,275 @@
+"""The job model: what an estimator knows of a relay before anything is ordered."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Annotated, Literal
+
+from railrules_api.domain.fields import Field, Taken
+from railrules_api.domain.kinds import Kind
+from railrules_api.domain.patterns import AnchorPattern, FeatureRule
+from railrules_api.domain.track import Curve, Rails, Span, Station, TieSetting
+from railrules_api.rules.common import Area
+from railrules_api.rules.quantities.anchors import AnchorMass, AnchorProduct, AnchorsPerBag, ElasticFasteners, ReappliedShare
+from railrules_api.rules.quantities.given import (
+    BarsPerJoint,
+    NewAnchors,
+    NewSpikes,
+    OldSpikesPerPlate,
+    RenewedShare,
+    TieKind,
+)
+from railrules_api.rules.quantities.plate_pins import PinMass, PinnedEvery, PinProduct, PinsPerPlate
+from railrules_api.rules.quantities.preservative import AdzeMargin, Coats, Coverage
+from railrules_api.rules.quantities.salvage import (
+    BoltMass,
+    PlatedShare,
+    RecoveredShare,
+    RelayShare,
+    RerollShare,
+    ScrapShare,
+    WornShare,
+)
+from railrules_api.rules.quantities.spikes import KegMass, SharpCurveRadius, SpikeMass, SpikeProduct, SpikesPerKeg
+from railrules_api.rules.quantities.tie_plates import (
+    Handed,
+    PlateBaseLeast,
+    PlateBaseMost,
+    PlateMass,
+    PlateProduct,
+    RailBase,
+)
+from railrules_api.rules.quantities.tie_plugs import (
+    CompoundWaste,
+    HoleDepth,
+    HoleFilling,
+    HoleSide,
+    PlugProduct,
+    PlugsPerBundle,
+)
+from railrules_api.rules.takeoff.supply import Supply, Temperatures, TieIn
+
+
+def _mass(about: str, by: str, table: str, column: str, most: float) -> Field:
+    return Field(about, kind=Kind.MASS, above=0.0, at_most=most, taken=Taken(by, table, column))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OldTrack:
+    """The track that comes out."""
+
+    section_id: Annotated[
+        str | None, Field("Catalogue id of the old rail section.", taken=Taken("section", "rail-sections", "id"))
+    ] = None
+    mass_per_length: Annotated[
+        float,
+        Field(
+            "Mass of the old rail when new.", kind=Kind.MASS_PER_LENGTH, above=0.0, at_most=200.0,
+            taken=Taken("section", "rail-sections", "mass_per_length"),
+        ),
+    ]  # fmt: skip
+    rail_length: Annotated[
+        float | None,
+        Field("Length of one old rail; left out: the old track has no joints.", kind=Kind.LENGTH, at_least=1.0, at_most=1000.0),
+    ] = None
+    bars_per_joint: BarsPerJoint
+    bolts_per_joint: Annotated[
+        int | None, Field("Bolts to a joint.", at_least=0, at_most=16, taken=Taken("joint_bar", "joint-bars", "holes"))
+    ] = None
+    bar_mass: Annotated[float | None, _mass("Mass of one joint bar.", "joint_bar", "joint-bars", "mass", 200.0)] = None
+    pair_mass: Annotated[
+        float | None,
+        _mass("Mass of a pair of bars, where that of one is not known.", "joint_bar", "joint-bars", "mass_pair", 400.0),
+    ] = None
+    bolt_mass: BoltMass = None
+    spikes_per_plate: OldSpikesPerPlate
+    spike_mass: Annotated[float | None, _mass("Mass of one old spike.", "spike", "spikes", "mass", 10.0)] = None
+    keg_mass: Annotated[
+        float | None, _mass("Mass of a keg of the old spike, where that of one is not known.", "spike", "spikes", "keg_mass", 5e3)
+    ] = None
+    spikes_per_keg: Annotated[
+        float | None, Field("Spikes in that keg.", above=0.0, at_most=1e5, taken=Taken("spike", "spikes", "count_per_keg"))
+    ] = None
+    plated_share: PlatedShare
+    plate_mass: Annotated[float | None, _mass("Mass of one old tie plate.", "plate", "tie-plates", "mass", 200.0)] = None
+    anchors: Annotated[
+        AnchorPattern | None,
+        Field("Anchors of the old track; left out: none.", taken=Taken("anchor_pattern", "anchor-patterns")),
+    ] = None
+    anchor_mass: Annotated[float | None, _mass("Mass of one old anchor.", "anchor", "rail-anchors", "mass", 20.0)] = None
+    worn_share: WornShare
+    relay_share: RelayShare
+    reroll_share: RerollShare
+    scrap_share: ScrapShare = None
+    recovered_share: RecoveredShare
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NewTrack:
+    """The track that goes in."""
+
+    section_id: Annotated[
+        str | None, Field("Catalogue id of the new rail section.", taken=Taken("section", "rail-sections", "id"))
+    ] = None
+    area: Area
+    mass_per_length: Annotated[
+        float,
+        Field(
+            "Mass of the new rail.", kind=Kind.MASS_PER_LENGTH, above=0.0, at_most=200.0,
+            taken=Taken("section", "rail-sections", "mass_per_length"),
+        ),
+    ]  # fmt: skip
+    base_width: RailBase = None
+    plates: Annotated[Literal["new", "reused"], Field("Tie plates are new, or those in track are used again.")]
+    handed_plates: Handed = None
+    plate_id: PlateProduct = None
+    plate_mass: PlateMass = None
+    plate_base_least: PlateBaseLeast = None
+    plate_base_most: PlateBaseMost = None
+    plate_length: Annotated[
+        float | None,
+        Field(
+            "Length of a plate along the tie, for the adzed area.", kind=Kind.LENGTH, above=0.0, at_most=2.0,
+            taken=Taken("plate", "tie-plates", "length"),
+        ),
+    ] = None  # fmt: skip
+    plate_width: Annotated[
+        float | None,
+        Field(
+            "Width of a plate along the rail; without it and the length no adzing is counted.",
+            kind=Kind.LENGTH, above=0.0, at_most=1.0, taken=Taken("plate", "tie-plates", "width"),
+        ),
+    ] = None  # fmt: skip
+    adze_margin: AdzeMargin
+    preservative_coats: Coats
+    preservative_coverage: Coverage
+    spikes: NewSpikes
+    sharp_curve_radius: SharpCurveRadius
+    spike_id: SpikeProduct = None
+    spike_mass: SpikeMass = None
+    keg_mass: KegMass = None
+    spikes_per_keg: SpikesPerKeg = None
+    hole_filling: HoleFilling
+    hole_side: HoleSide
+    hole_depth: HoleDepth
+    compound_waste: CompoundWaste
+    plug_id: PlugProduct = None
+    plugs_per_bundle: PlugsPerBundle = None
+    pinned_every: PinnedEvery
+    pins_per_plate: PinsPerPlate
+    pin_id: PinProduct = None
+    pin_mass: PinMass = None
+    anchors: NewAnchors
+    elastic_fasteners: ElasticFasteners = None
+    anchors_reapplied_share: ReappliedShare
+    anchor_id: AnchorProduct = None
+    anchor_mass: AnchorMass = None
+    anchors_per_bag: AnchorsPerBag = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JobFeature:
+    """A fixed object along the line; what its kind asks for comes from the catalogue, unless a rule of its own is given."""
+
+    kind: Annotated[str, Field("Kind of object.", taken=Taken("kind", "feature-kinds", "id"))]
+    rule: Annotated[FeatureRule, Field("What it asks for, if not as its kind does.", taken=Taken("kind", "feature-kinds"))]
+    begin: Station
+    end: Annotated[
+        float | None,
+        Field("Station of its far end; left out: it stands at one station.", kind=Kind.LENGTH, at_least=-1e8, at_most=1e8),
+    ] = None
+    name: Annotated[str | None, Field("Name, such as `bridge 14.2`.")] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CustomItem:
+    """Something of the railroad's own, counted by a rule of quantity; what is left out adds nothing."""
+
+    item: Annotated[str, Field("What it is.")]
+    per_tie: Annotated[float | None, Field("Pieces to each tie.", at_least=0.0, at_most=1e4)] = None
+    per_seat: Annotated[float | None, Field("Pieces to each tie at each renewed rail.", at_least=0.0, at_most=1e4)] = None
+    per_joint: Annotated[float | None, Field("Pieces to each joint of the old track.", at_least=0.0, at_most=1e4)] = None
+    pieces: Annotated[float | None, Field("Pieces to each `per_length` of track.", at_least=0.0, at_most=1e6)] = None
+    per_length: Annotated[
+        float | None, Field("Length of track that takes `pieces`.", kind=Kind.LENGTH, above=0.0, at_most=1e6)
+    ] = None
+    mass_each: Annotated[float | None, Field("Mass of one piece.", kind=Kind.MASS, above=0.0, at_most=1e6)] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Segment:
+    """A part of the job in which everything but curves and features is the same."""
+
+    name: Annotated[str, Field("Name of the segment, unique in the job.")]
+    track: Annotated[str | None, Field("Track it belongs to, such as `main 1`; left out: the job has one track.")] = None
+    begin: Station
+    end: Station
+    rails: Annotated[Rails, Field("Rails renewed; high or low only where all of the segment lies in curves of one hand.")]
+    tie_kind: TieKind
+    ties: Annotated[TieSetting, Field("Where the ties stand.")]
+    renewed_share: RenewedShare
+    curves: Annotated[tuple[Curve, ...], Field("Curves, in order, not overlapping; the rest is tangent.")] = ()
+    left_out: Annotated[tuple[Span, ...], Field("Further parts that the work skips.")] = ()
+    features: Annotated[tuple[JobFeature, ...], Field("Fixed objects in the segment.")] = ()
+    begin_closing: Annotated[
+        TieIn | None, Field("How a rail that begins here is closed to the rail before; left out: the supply's `tie_in`.")
+    ] = None
+    end_closing: Annotated[
+        TieIn | None, Field("How a rail that ends here is closed to the rail beyond; left out: the supply's `tie_in`.")
+    ] = None
+    old: Annotated[OldTrack, Field("The track that comes out.")]
+    new: Annotated[NewTrack, Field("The track that goes in.")]
+    custom: Annotated[tuple[CustomItem, ...], Field("Further items by rule of quantity.", most_items=50)] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Allowance:
+    """A share added to the job's net total of an item."""
+
+    item: Annotated[str, Field("Id of the item.")]
+    share: Annotated[float, Field("Share added: 0.02 is two percent.", at_least=0.0, at_most=1.0)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Packaging:
+    """How an item is packed, where it is not as the catalogue says. For counted items only."""
+
+    item: Annotated[str, Field("Id of the item.")]
+    package: Annotated[str, Field("What it comes in, such as `keg`.")]
+    pieces: Annotated[float, Field("Pieces in one.", above=0.0, at_most=1e6)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Price:
+    """The price of an item: of one piece, one package, or one unit of length, volume or mass."""
+
+    item: Annotated[str, Field("Id of the item.")]
+    product: Annotated[str | None, Field("Catalogue id of the product; left out: any.")] = None
+    price: Annotated[Decimal, Field("Price, as a decimal in quotes.")]
+    per: Annotated[
+        Literal["each", "package", "ft", "m", "mi", "km", "gal", "l", "lb", "kg", "short_ton", "long_ton", "t"],
+        Field("What it buys."),
+    ]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Prices:
+    """Prices in one currency."""
+
+    currency: Annotated[str, Field("Currency code, such as USD.")]
+    decimals: Annotated[int, Field("Decimals to which each line is rounded.", at_least=0, at_most=6)]
+    items: Annotated[tuple[Price, ...], Field("Prices.", most_items=500)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Job:
+    """A relay job."""
+
+    name: Annotated[str, Field("Name of the job.")]
+    segments: Annotated[tuple[Segment, ...], Field("Segments, in any order.", at_least=1, most_items=20_000)]
+    supply: Annotated[Supply, Field("How the new rail is made, hauled and joined.")]
+    temperatures: Annotated[Temperatures, Field("Rail temperatures that the checks rest on.")]
+    allowances: Annotated[tuple[Allowance, ...], Field("Allowances, where not as the catalogue says.", most_items=200)] = ()
+    packaging: Annotated[tuple[Packaging, ...], Field("Packages, where not as the catalogue says.", most_items=200)] = ()
+    prices: Annotated[Prices | None, Field("Prices; left out: the answer has no money in it.")] = None

@@ -1,0 +1,289 @@
+"""What a job asks of the quantity rules, segment by segment. No arithmetic here: rules are chosen and given their inputs."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any, NamedTuple
+
+from railrules_api.domain.errors import below, refuse
+from railrules_api.domain.features import Feature, zones_for_features
+from railrules_api.domain.intervals import Interval, union
+from railrules_api.domain.track import Span, Stretch, check
+from railrules_api.rules.quantities import (
+    anchors,
+    custom,
+    plate_pins,
+    preservative,
+    salvage,
+    spikes,
+    tie_plates,
+    tie_plugs,
+    ties,
+)
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping
+
+    from railrules_api.domain.anchoring import AnchorZone
+    from railrules_api.rules.model import Rule
+    from railrules_api.rules.quantities.lines import Line
+    from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
+
+
+class Question(NamedTuple):
+    """A rule and what it is asked, on behalf of a part of the job."""
+
+    rule: Rule[Any, Any]
+    of: str
+    given: Any
+
+
+def stretch_of(segment: Segment) -> Stretch:
+    """Return a segment as the counting rules see it: without the features whose ties do not belong to the relay."""
+    skipped = [
+        Interval(feature.begin, feature.end)
+        for feature in segment.features
+        if feature.end is not None and not feature.rule.ties_through
+    ]
+    skipped += [Interval(span.begin, span.end) for span in segment.left_out]
+    return Stretch(
+        begin=segment.begin,
+        end=segment.end,
+        rails=segment.rails,
+        ties=segment.ties,
+        curves=segment.curves,
+        left_out=tuple(Span(begin=part.begin, end=part.end) for part in union(skipped)),
+    )
+
+
+def check_segment(segment: Segment) -> None:
+    """Refuse a segment that contradicts itself.
+
+    Raises:
+        RefusedError: see `domain.track.check`; a feature outside its segment or turned round; an end of a feature missing where
+            the relay stops at its limits.
+    """
+    check(
+        Stretch(
+            begin=segment.begin, end=segment.end, rails=segment.rails, ties=segment.ties,
+            curves=segment.curves, left_out=segment.left_out,
+        )
+    )  # fmt: skip
+    for position, feature in enumerate(segment.features):
+        with below("features", position):
+            _check_feature(feature, segment)
+
+
+def _check_feature(feature: JobFeature, segment: Segment) -> None:
+    limits = {"minimum": segment.begin, "maximum": segment.end}
+    if not segment.begin <= feature.begin <= segment.end:
+        raise refuse("begin", reason="the feature lies outside its segment", value=feature.begin, **limits)
+    if feature.end is not None:
+        if feature.end <= feature.begin:
+            raise refuse("end", reason="end must lie beyond begin", value=feature.end, minimum=feature.begin)
+        if feature.end > segment.end:
+            raise refuse("end", reason="the feature lies outside its segment", value=feature.end, **limits)
+
+
+def check_job(job: Job) -> None:
+    """Refuse a job whose parts contradict themselves or each other, naming the part.
+
+    Raises:
+        RefusedError: two segments of one name; two segments of one track that overlap on a rail; and as `check_segment`.
+    """
+    names: dict[str, int] = {}
+    for position, segment in enumerate(job.segments):
+        if segment.name in names:
+            raise refuse(
+                "segments", position, "name", reason=f"segment {names[segment.name]} has the same name", value=segment.name
+            )
+        names[segment.name] = position
+        with below("segments", position):
+            check_segment(segment)
+    by_track: dict[str, list[int]] = {}
+    for position, segment in enumerate(job.segments):
+        by_track.setdefault(segment.track or "", []).append(position)
+    for positions in by_track.values():
+        _check_overlaps(job, positions)
+
+
+def _check_overlaps(job: Job, positions: list[int]) -> None:
+    """Refuse two segments of one track that renew the same rail at the same station."""
+    ordered = sorted(positions, key=lambda position: job.segments[position].begin)
+    reached: dict[str, tuple[float, int]] = {}
+    for position in ordered:
+        segment = job.segments[position]
+        for rail in rails_of(segment):
+            end, other = reached.get(rail, (segment.begin, position))
+            if segment.begin < end:
+                reason = f"segment {job.segments[other].name!r} renews the {rail} rail up to a station beyond this begin"
+                raise refuse("segments", position, "begin", reason=reason, value=segment.begin, minimum=end)
+            reached[rail] = (segment.end, position)
+
+
+def rails_of(segment: Segment) -> tuple[str, ...]:
+    """Return the rails that a segment renews, by hand along rising stations."""
+    if segment.rails == "both":
+        return ("left", "right")
+    if segment.rails in ("left", "right"):
+        return (segment.rails,)
+    # in a curve to the right the left rail is the high one; `check` has made sure that all curves have one hand
+    outer = "left" if segment.curves[0].hand == "right" else "right"
+    inner = "right" if outer == "left" else "left"
+    return (outer,) if segment.rails == "high" else (inner,)
+
+
+def zones_of(segments: Iterable[tuple[int, Segment]]) -> dict[str, list[AnchorZone]]:
+    """Return the anchor zones that the features of all segments ask for, by track: a zone may reach into a neighbour."""
+    zones: dict[str, list[AnchorZone]] = {}
+    for position, segment in segments:
+        for number, feature in enumerate(segment.features):
+            plain = Feature(kind=feature.kind, begin=feature.begin, end=feature.end, name=feature.name)
+            with below("segments", position, "features", number):
+                found = zones_for_features((plain,), {feature.kind: feature.rule})
+            zones.setdefault(segment.track or "", []).extend(found)
+    return zones
+
+
+def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str, Any]) -> Iterator[Question]:
+    """Ask the quantity rules about a segment, in the order of a bill of material.
+
+    `found` holds the answers so far, by rule: how many anchors come off decides how many can be applied again.
+    """
+    stretch, old, new, name = stretch_of(segment), segment.old, segment.new, segment.name
+    kind, share = segment.tie_kind, segment.renewed_share
+    yield Question(ties.RULE, name, ties.TiesInput(stretch=stretch, renewed_share=share))
+    yield Question(
+        tie_plates.RULE,
+        name,
+        tie_plates.TiePlatesInput(
+            stretch=stretch,
+            tie_kind=kind,
+            reused=True if new.plates == "reused" else None,
+            product=new.plate_id,
+            handed=new.handed_plates,
+            plate_mass=new.plate_mass,
+            plate_rail_base_least=new.plate_base_least,
+            plate_rail_base=new.plate_base_most,
+            rail_base=new.base_width,
+        ),
+    )
+    yield Question(
+        spikes.RULE,
+        name,
+        spikes.SpikesInput(
+            stretch=stretch,
+            tie_kind=kind,
+            pattern=new.spikes,
+            sharp_curve_radius=new.sharp_curve_radius,
+            product=new.spike_id,
+            spike_mass=new.spike_mass,
+            keg_mass=new.keg_mass,
+            per_keg=new.spikes_per_keg,
+        ),
+    )
+    yield Question(
+        tie_plugs.RULE,
+        name,
+        tie_plugs.TiePlugsInput(
+            stretch=stretch,
+            tie_kind=kind,
+            renewed_share=share,
+            old_spikes_per_plate=old.spikes_per_plate,
+            filling=new.hole_filling,
+            hole_side=new.hole_side,
+            hole_depth=new.hole_depth,
+            compound_waste=new.compound_waste,
+            product=new.plug_id,
+            per_bundle=new.plugs_per_bundle,
+        ),
+    )
+    if new.pins_per_plate:
+        yield Question(
+            plate_pins.RULE,
+            name,
+            plate_pins.PlatePinsInput(
+                stretch=stretch,
+                tie_kind=kind,
+                every=new.pinned_every,
+                per_plate=new.pins_per_plate,
+                product=new.pin_id,
+                pin_mass=new.pin_mass,
+            ),
+        )
+    if new.plate_length is not None and new.plate_width is not None:
+        yield Question(
+            preservative.RULE,
+            name,
+            preservative.PreservativeInput(
+                stretch=stretch,
+                tie_kind=kind,
+                renewed_share=share,
+                plate_length=new.plate_length,
+                plate_width=new.plate_width,
+                margin=new.adze_margin,
+                coats=new.preservative_coats,
+                coverage=new.preservative_coverage,
+            ),
+        )
+    yield Question(
+        salvage.RULE,
+        name,
+        salvage.SalvageInput(
+            stretch=stretch,
+            tie_kind=kind,
+            renewed_share=share,
+            old_mass_per_length=old.mass_per_length,
+            worn_share=old.worn_share,
+            relay_share=old.relay_share,
+            reroll_share=old.reroll_share,
+            scrap_share=old.scrap_share,
+            old_rail_length=old.rail_length,
+            bars_per_joint=old.bars_per_joint,
+            bolts_per_joint=old.bolts_per_joint,
+            bar_mass=old.bar_mass,
+            pair_mass=old.pair_mass,
+            bolt_mass=old.bolt_mass,
+            plated_share=old.plated_share,
+            plate_mass=old.plate_mass,
+            old_spikes_per_plate=old.spikes_per_plate,
+            spike_mass=old.spike_mass,
+            keg_mass=old.keg_mass,
+            per_keg=old.spikes_per_keg,
+            old_anchors=old.anchors,
+            anchor_mass=old.anchor_mass,
+            recovered_share=old.recovered_share,
+        ),
+    )
+    lines: Iterable[Line] = found[salvage.RULE.id].lines
+    recovered = next((line.net.value for line in lines if line.item == "salvage-anchors"), None)
+    yield Question(
+        anchors.RULE,
+        name,
+        anchors.AnchorsInput(
+            stretch=stretch,
+            pattern=new.anchors,
+            zones=tuple(zone for zone in zones if zone.begin < segment.end and zone.end > segment.begin),
+            elastic_fasteners=new.elastic_fasteners,
+            old_anchors=recovered,
+            reapplied_share=new.anchors_reapplied_share,
+            product=new.anchor_id,
+            anchor_mass=new.anchor_mass,
+            per_bag=new.anchors_per_bag,
+        ),
+    )
+    for item in segment.custom:
+        yield Question(
+            custom.RULE,
+            name,
+            custom.CustomInput(
+                stretch=stretch,
+                item=item.item,
+                per_tie=item.per_tie,
+                per_seat=item.per_seat,
+                per_joint=item.per_joint,
+                rail_length=old.rail_length if item.per_joint is not None else None,
+                pieces=item.pieces,
+                per_length=item.per_length,
+                mass_each=item.mass_each,
+            ),
+        )

@@ -1,0 +1,294 @@
+"""The takeoff of a relay job: rules are chosen, asked and added up; no arithmetic of its own that is not a rule."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import fsum
+from typing import TYPE_CHECKING, Annotated, Any, NamedTuple
+
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.errors import below, refuse
+from railrules_api.domain.fields import Field
+from railrules_api.domain.kinds import Kind
+from railrules_api.domain.track import Station, spacing_of
+from railrules_api.rules.checks import Check
+from railrules_api.rules.model import Cite, Formula, Rule, Working
+from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, Order, order_lines
+from railrules_api.rules.quantities import anchors, rail_supply, string_layout, ties, train_loads
+from railrules_api.rules.quantities.anchors import ZoneUsed
+from railrules_api.rules.takeoff import money, rail, safety
+from railrules_api.rules.takeoff.job import Job, Segment
+from railrules_api.rules.takeoff.segments import check_job, questions, zones_of
+from railrules_api.rules.thermal import break_gap, force, laying_adjustment, restraint, temperature_range
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JobLine:
+    """A line of the bill: what one rule says of one part of the job."""
+
+    of: Annotated[str, Field("Segment, or section of new rail.")]
+    rule: Annotated[str, Field("Id of the rule.")]
+    item: Annotated[str, Field("Id of the item.")]
+    product: Annotated[str, Field("Catalogue id of the product; empty where none is named.")]
+    net: Annotated[Amount, Field("Exact amount, before allowance and rounding.")]
+    mass: Annotated[float | None, Field("Mass of the net amount; left out where none is known.", kind=Kind.MASS)] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SegmentSummary:
+    """A segment at a glance."""
+
+    name: Annotated[str, Field("Name.")]
+    track: Annotated[str | None, Field("Track.")] = None
+    begin: Station
+    end: Station
+    length: Annotated[float, Field("Length.", kind=Kind.LENGTH)]
+    ties: Annotated[int, Field("Ties in the work.")]
+    spacing: Annotated[float, Field("Tie spacing as used.", kind=Kind.LENGTH, answer=("in", "mm"))]
+    anchors: Annotated[int, Field("Anchors applied.")]
+    zones: Annotated[tuple[ZoneUsed, ...], Field("Anchor zones as used, overlapping ones merged.")]
+    notes: Annotated[tuple[str, ...], Field("What the rules have to say about it.")]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RailPlan:
+    """The new rail of one section on one track: made, laid, hauled."""
+
+    of: Annotated[str, Field("Section, and track where the job has several.")]
+    supply: Annotated[rail_supply.RailSupplyResult, Field("What is made, laid and left over.")]
+    layout: Annotated[string_layout.StringLayoutResult, Field("Every piece and field weld by station.")]
+    trains: Annotated[train_loads.TrainLoadsResult, Field("Train loads.")]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SafetyPlan:
+    """Thermal answers for one section of new rail."""
+
+    of: Annotated[str, Field("Section, and track where the job has several.")]
+    target: Annotated[float, Field("Neutral temperature wanted, as used.", kind=Kind.TEMPERATURE)]
+    hot: Annotated[force.ThermalForceResult, Field("Hottest rail, neutral temperature drifted.")]
+    cold: Annotated[force.ThermalForceResult, Field("Coldest rail, neutral temperature as wanted.")]
+    break_gap: Annotated[break_gap.BreakGapResult, Field("If the rail breaks at its coldest.")]
+    laying: Annotated[laying_adjustment.LayingAdjustmentResult | None, Field("Adjustment of a whole string while laying.")] = None
+    restraint: Annotated[restraint.RestraintResult | None, Field("What the anchored approaches hold at the coldest rail.")] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JobCheck:
+    """A check and the part of the job it is about."""
+
+    of: Annotated[str, Field("Segment, or section of new rail; empty for the whole job.")]
+    rule: Annotated[str, Field("Id of the rule.")]
+    check: Annotated[Check, Field("The check.")]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TakeoffResult:
+    """The whole job, answered."""
+
+    name: Annotated[str, Field("Name of the job.")]
+    orders: Annotated[tuple[Order, ...], Field("Totals by item and product, with allowance, rounded once.")]
+    lines: Annotated[tuple[JobLine, ...], Field("The bill, line by line.")]
+    segments: Annotated[tuple[SegmentSummary, ...], Field("Segments in the order given.")]
+    rail: Annotated[tuple[RailPlan, ...], Field("New rail by section and track.")]
+    range: Annotated[temperature_range.TemperatureRangeResult, Field("Desired laying temperature range.")]
+    safety: Annotated[tuple[SafetyPlan, ...], Field("Thermal answers by section.")]
+    checks: Annotated[tuple[JobCheck, ...], Field("Every check, failed ones first, then those that lack an input.")]
+    mass_in: Annotated[float, Field("Mass of what is ordered, as far as it is known.", kind=Kind.MASS, answer=("short_ton", "t"))]
+    mass_out: Annotated[
+        float, Field("Mass of what is recovered, as far as it is known.", kind=Kind.MASS, answer=("short_ton", "t"))
+    ]
+    without_mass: Annotated[tuple[str, ...], Field("Items ordered or recovered whose mass is not known.")]
+    money: Annotated[money.Money | None, Field("Costs and credits, where prices are given.")] = None
+
+
+class Done(NamedTuple):
+    """A takeoff and everything that went into it."""
+
+    result: TakeoffResult
+    workings: tuple[Working, ...]
+
+
+def _ask(rule: Rule[Any, Any], of: str, given: Any, workings: list[Working]) -> Any:  # noqa: ANN401  any rule's records
+    found = rule.evaluate(given)
+    workings.append(Working(rule, of, given, found))
+    return found
+
+
+def _lines(workings: list[Working]) -> Iterator[JobLine]:
+    for working in workings:
+        for line in getattr(working.found, "lines", ()):
+            yield JobLine(of=working.of, rule=working.rule.id, item=line.item, product=line.product, net=line.net, mass=line.mass)
+
+
+def _segment(segment: Segment, zones: list[Any], workings: list[Working]) -> SegmentSummary:
+    found: dict[str, Any] = {}
+    for question in questions(segment, zones, found):
+        found[question.rule.id] = _ask(question.rule, question.of, question.given, workings)
+    counted: ties.TiesResult = found[ties.RULE.id]
+    held: anchors.AnchorsResult = found[anchors.RULE.id]
+    notes = [note for answer in found.values() for note in getattr(answer, "notes", ())]
+    return SegmentSummary(
+        name=segment.name,
+        track=segment.track,
+        begin=segment.begin,
+        end=segment.end,
+        length=segment.end - segment.begin,
+        ties=counted.ties,
+        spacing=spacing_of(segment.ties),
+        anchors=held.anchors,
+        zones=held.zones,
+        notes=tuple(dict.fromkeys(notes)),
+    )
+
+
+def _named(section: rail.Section) -> str:
+    name = section.name or f"rail of {section.mass_per_length:.2f} kg/m"
+    return f"{name}, {section.track}" if section.track else name
+
+
+def _rail(group: rail.Group, job: Job, workings: list[Working]) -> RailPlan:
+    of, supply = _named(group.section), job.supply
+    with below("supply"):
+        made = _ask(rail_supply.RULE, of, rail.supply_input(group, supply), workings)
+        laid = _ask(string_layout.RULE, of, rail.layout_input(group, supply), workings)
+        hauled = _ask(train_loads.RULE, of, rail.trains_input(group, supply, made), workings)
+    return RailPlan(of=of, supply=made, layout=laid, trains=hauled)
+
+
+def _safety(
+    group: rail.Group, plan: RailPlan, job: Job, found: temperature_range.TemperatureRangeResult, workings: list[Working]
+) -> SafetyPlan:
+    given, of = job.temperatures, plan.of
+    target = found.middle if given.target is None else given.target
+    hot = safety.force_input(group, given, rail=given.hottest_rail, neutral=target - given.drift)
+    cold = safety.force_input(group, given, rail=given.coldest_rail, neutral=target)
+    laying = None
+    if given.laying_rail is not None:
+        question = safety.laying_input(
+            group,
+            given,
+            string_length=plan.supply.string_length_laid,
+            laying_rail=given.laying_rail,
+            target=target,
+            opening=job.supply.thermite_gap if job.supply.field_weld == "thermite" else 0.0,
+            limits=(found.lower, found.upper),
+        )
+        laying = _ask(laying_adjustment.RULE, of, question, workings)
+    zones = safety.restraint_input(group, given, rail=given.coldest_rail, neutral=target)
+    return SafetyPlan(
+        of=of,
+        target=target,
+        hot=_ask(force.RULE, of, hot, workings),
+        cold=_ask(force.RULE, of, cold, workings),
+        break_gap=_ask(break_gap.RULE, of, safety.break_input(group, given, neutral=target), workings),
+        laying=laying,
+        restraint=None if zones is None else _ask(restraint.RULE, of, zones, workings),
+    )
+
+
+_GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
+
+
+def _checks(workings: list[Working]) -> tuple[JobCheck, ...]:
+    found = [
+        JobCheck(of=working.of, rule=working.rule.id, check=check)
+        for working in workings
+        for check in getattr(working.found, "checks", ())
+    ]
+    return tuple(sorted(found, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0))))
+
+
+def _changes(job: Job, terms: Mapping[str, ItemTerms], lines: tuple[JobLine, ...]) -> AllowanceTerms:
+    """Return what the job changes of the items' terms; an item that is in no line and no catalogue is a slip of the pen."""
+    known = {*terms, *(line.item for line in lines)}
+    for field, entries in (("allowances", job.allowances), ("packaging", job.packaging)):
+        for position, entry in enumerate(entries):
+            if entry.item not in known:
+                raise refuse(field, position, "item", reason="no such item", value=entry.item, allowed=tuple(sorted(known))[:200])
+    return AllowanceTerms(
+        {entry.item: entry.share for entry in job.allowances},
+        {entry.item: (entry.package, entry.pieces) for entry in job.packaging},
+    )
+
+
+def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
+    """Answer a whole job.
+
+    Args:
+        job: the job.
+        terms: how each item is ordered, by its id.
+
+    Raises:
+        RefusedError: a part of the job contradicts itself or another, or a rule refuses what it is given.
+    """
+    check_job(job)
+    workings: list[Working] = []
+    zones = zones_of(enumerate(job.segments))
+    summaries = []
+    for position, segment in enumerate(job.segments):
+        with below("segments", position):
+            summaries.append(_segment(segment, zones.get(segment.track or "", []), workings))
+    groups = rail.groups_of(job)
+    if not groups:
+        raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
+    plans = tuple(_rail(group, job, workings) for group in groups)
+    with below("temperatures"):
+        laying_range = _ask(temperature_range.RULE, "", safety.range_input(job.temperatures), workings)
+        plans_safe = tuple(_safety(group, plan, job, laying_range, workings) for group, plan in zip(groups, plans, strict=True))
+    lines = tuple(_lines(workings))
+    # layouts and train loads repeat no line of the supply, so every line of every answer is in the bill once
+    bill = [line for working in workings for line in getattr(working.found, "lines", ())]
+    orders = order_lines(bill, terms, _changes(job, terms, lines))
+    priced = None
+    if job.prices is not None:
+        with below("prices"):
+            priced = money.price(orders, job.prices)
+    moved = [order for order in orders if order.direction != "work" and order.net.value > 0.0]
+    return Done(
+        TakeoffResult(
+            name=job.name,
+            orders=orders,
+            lines=lines,
+            segments=tuple(summaries),
+            rail=plans,
+            range=laying_range,
+            safety=plans_safe,
+            checks=_checks(workings),
+            mass_in=fsum(order.order_mass or 0.0 for order in moved if order.direction == "order"),
+            mass_out=fsum(order.net_mass or 0.0 for order in moved if order.direction == "recover"),
+            without_mass=tuple(
+                dict.fromkeys(
+                    order.item for order in moved if (order.order_mass if order.direction == "order" else order.net_mass) is None
+                )
+            ),
+            money=priced,
+        ),
+        tuple(workings),
+    )
+
+
+def _alone(job: Job) -> TakeoffResult:
+    """Answer a job without a catalogue of items: every item is ordered by the piece, without allowance."""
+    return take_off(job, {}).result
+
+
+RULE = Rule(
+    id="takeoffs",
+    title="Takeoff of a relay job",
+    summary=(
+        "Every quantity, order, train load, recovered material, check and price of a relay job in one answer. Each line comes from "
+        "the same rule that answers the question alone; allowances and rounding are applied once, to the job's total of an item."
+    ),
+    formulas=(
+        Formula("mass_in", "sum of the masses ordered", exact=False),
+        Formula("mass_out", "sum of the masses recovered", exact=False),
+    ),
+    cites=(Cite("counting-rules", "the takeoff adds up rules and has no arithmetic of its own", "common-practice"),),
+    input=Job,
+    output=TakeoffResult,
+    evaluate=_alone,
+)
