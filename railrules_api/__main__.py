@@ -1,0 +1,5 @@
+"""`python -m railrules_api` is the command line `railrules`."""
+
+from railrules_api.app.command_line import main
+
+raise SystemExit(main())

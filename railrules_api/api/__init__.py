@@ -1,0 +1,1 @@
+"""The HTTP edge: wire schemas, binding of requests, problems, operations and their document."""

@@ -1,0 +1,215 @@
+"""From a decoded request to a rule's input: units to SI, defaults and catalogue rows filled in and noted, limits checked.
+
+All refusals of a request are collected, so that one answer names everything that is wrong with it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+from functools import cache
+from typing import TYPE_CHECKING, Any
+
+from msgspec import UNSET
+
+from railrules_api.api.wire import GOODS
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.errors import Path, Refusal
+from railrules_api.domain.fields import Slot, Taken, slots_of
+from railrules_api.units import UNITS
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from railrules_api.catalogue.model import Catalogue, Row, Value
+    from railrules_api.catalogue.rulebook import Default, Rulebook
+
+
+@dataclass(slots=True)
+class Noted:
+    """A value the caller did not send: where it came from and where it was used."""
+
+    about: str
+    value: Default | Value | Row
+    origin: str
+    used_at: list[Path] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Binding:
+    """What one request is bound with, and what came of it.
+
+    Attributes:
+        catalogue: supplies rows.
+        rulebook: supplies defaults.
+        refusals: everything wrong with the request so far.
+        noted: defaults and catalogue values used, each once.
+        keys: number of object members that the decoded request has, to tell duplicate keys.
+    """
+
+    catalogue: Catalogue
+    rulebook: Rulebook
+    refusals: list[Refusal] = field(default_factory=list)
+    noted: dict[tuple[str, str], Noted] = field(default_factory=dict)
+    keys: int = 0
+
+    def refuse(self, path: Path, reason: str, **details: Any) -> None:  # noqa: ANN401  passed to the record as they are
+        """Note a refusal and go on."""
+        self.refusals.append(Refusal(path, reason, **details))
+
+    def note(self, key: tuple[str, str], value: Default | Value | Row, path: Path, about: str) -> None:
+        """Note that a value of ours was used at a place."""
+        entry = self.noted.get(key)
+        if entry is None:
+            entry = self.noted[key] = Noted(about, value, key[0])
+        entry.used_at.append(path)
+
+
+_MISSING = object()
+
+
+def _default(slot: Slot, binding: Binding, path: Path) -> Any:  # noqa: ANN401  a value of any shape
+    default = binding.rulebook.defaults[slot.field.default]
+    binding.note((f"rulebook {binding.rulebook.id}", slot.field.default), default, path, default.about)
+    if not isinstance(default.si, str) and slot.field.refuses(default.si):
+        lowest = slot.field.above if slot.field.above is not None else slot.field.at_least
+        reason = f"the rulebook entry {default.id} is outside the allowed range"
+        binding.refuse(path, reason, value=default.si, minimum=lowest, maximum=slot.field.at_most)
+    return default.si
+
+
+def _row(taken: Taken, struct: Any, slot: Slot, binding: Binding, path: Path) -> Row | None:  # noqa: ANN401
+    """Find the catalogue row a field is taken from: the one the caller names, else the rulebook's."""
+    name = getattr(struct, taken.by)
+    at = (*path, taken.by)
+    if name is UNSET:
+        if not slot.field.default:
+            return None
+        name = _default(slot, binding, at)
+    row = binding.catalogue.row(taken.table, name, binding.rulebook)
+    if row is None and not any(refusal.path == at for refusal in binding.refusals):
+        near = binding.catalogue.near(taken.table, name)
+        binding.refuse(at, f"no such row in {taken.table}", value=name, allowed=near)
+    return row
+
+
+def _taken(slot: Slot, struct: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401
+    taken = slot.field.taken
+    assert taken is not None
+    row = _row(taken, struct, slot, binding, path)
+    at = (*path, slot.name)
+    if row is None:
+        if slot.optional:
+            return None
+        if not any(refusal.path == (*path, taken.by) for refusal in binding.refusals):
+            binding.refuse(at, f"missing; give it, or a row of {taken.table} as `{taken.by}`")
+        return _MISSING
+    key = (f"catalogue {taken.table}/{row.id}", taken.column or taken.by)
+    if not taken.column:
+        binding.note(key, row, at, slot.field.about)
+        return row.record
+    if taken.column == "id":
+        return row.id
+    value = row.values.get(taken.column)
+    if value is None:
+        if slot.optional:
+            return None
+        binding.refuse(at, f"missing; {taken.table} row {row.id} has no {taken.column}, so give it")
+        return _MISSING
+    binding.note(key, value, at, slot.field.about)
+    return value.si
+
+
+def _quantity(slot: Slot) -> Callable[[Any, Binding, Path], Any]:
+    kind, described = slot.field.kind, slot.field
+    assert kind is not None
+    factors = {code: (unit.factor, unit.offset) for code, unit in UNITS[kind].items()}
+    limited = not (described.above is None and described.at_least is None and described.at_most is None)
+
+    def bind(given: Any, binding: Binding, path: Path) -> float:  # noqa: ANN401
+        factor, offset = factors[given.unit]
+        value: float = given.value * factor + offset
+        binding.keys += 2
+        if limited and described.refuses(value):
+            lowest = described.above if described.above is not None else described.at_least
+            binding.refuse(
+                path, _limit_reason(described.above is not None), value=value, minimum=lowest, maximum=described.at_most
+            )
+        return value
+
+    return bind
+
+
+def _limit_reason(exclusive: bool) -> str:  # noqa: FBT001  private, one caller
+    return "outside the allowed range" + ("; the minimum itself is not allowed" if exclusive else "")
+
+
+def _amount(given: Any, binding: Binding, path: Path) -> Amount:  # noqa: ANN401, ARG001  a binder's signature
+    binding.keys += 2
+    for kind in GOODS:
+        if given.unit in UNITS[kind]:
+            return Amount(UNITS[kind][given.unit].to_si(given.value), kind)
+    return Amount(given.value)
+
+
+def _plain(given: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401, ARG001  a binder's signature
+    return given
+
+
+def _decimal(given: Any, binding: Binding, path: Path) -> Decimal:  # noqa: ANN401, ARG001  a binder's signature
+    return Decimal(given)
+
+
+def _tuple(given: Any, binding: Binding, path: Path) -> tuple[Any, ...]:  # noqa: ANN401, ARG001  a binder's signature
+    return tuple(given)
+
+
+def _many(record: type) -> Callable[[Any, Binding, Path], Any]:
+    def bind(given: Any, binding: Binding, path: Path) -> tuple[Any, ...]:  # noqa: ANN401
+        one = binder_of(record)
+        return tuple(one(item, binding, (*path, position)) for position, item in enumerate(given))
+
+    return bind
+
+
+def _slot_binder(slot: Slot) -> Callable[[Any, Binding, Path], Any]:
+    if slot.shape == "quantity":
+        return _quantity(slot)
+    if slot.shape == "record":
+        assert slot.record is not None
+        return binder_of(slot.record)
+    if slot.shape == "records":
+        assert slot.record is not None
+        return _many(slot.record)
+    simple = {"amount": _amount, "decimal": _decimal, "numbers": _tuple, "texts": _tuple}
+    return simple.get(slot.shape, _plain)
+
+
+@cache
+def binder_of(record: type) -> Callable[[Any, Binding, Path], Any]:
+    """Return the function that binds a record's request struct; it gives None where a refusal left it without a value."""
+    plan = [(slot, _slot_binder(slot)) for slot in slots_of(record)]
+    rows = tuple(dict.fromkeys(slot.field.taken.by for slot, _ in plan if slot.field.taken is not None))
+
+    def bind(struct: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401
+        values: dict[str, Any] = {}
+        refused = len(binding.refusals)
+        for by in rows:
+            binding.keys += getattr(struct, by) is not UNSET
+        for slot, binder in plan:
+            if slot.field.taken is not None and slot.field.taken.by == slot.name:
+                values[slot.name] = _taken(slot, struct, binding, path)
+                continue
+            given = getattr(struct, slot.name)
+            if given is not UNSET:
+                binding.keys += 1
+                values[slot.name] = binder(given, binding, (*path, slot.name))
+            elif slot.field.taken is not None:
+                values[slot.name] = _taken(slot, struct, binding, path)
+            elif slot.field.default:
+                values[slot.name] = _default(slot, binding, (*path, slot.name))
+            else:
+                values[slot.name] = None if slot.optional else ()
+        return record(**values) if len(binding.refusals) == refused else None
+
+    return bind

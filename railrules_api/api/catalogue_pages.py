@@ -1,0 +1,365 @@
+"""Catalogue resources: tables and rows as they are printed, the registry of rules, the sources, the rulebooks."""
+
+from __future__ import annotations
+
+import hashlib
+from typing import TYPE_CHECKING, Annotated, Any
+
+import msgspec
+from msgspec import UNSET, Meta, UnsetType
+
+from railrules_api.api.answering import amount_answer, writer_of
+from railrules_api.api.envelope import CautionNote, Citation
+from railrules_api.api.operations import Asked, Reply
+from railrules_api.api.problems import ProblemError
+from railrules_api.api.wire import amount_type, answer_type
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.fields import Slot, slots_of
+from railrules_api.domain.kinds import Kind
+from railrules_api.domain.patterns import AnchorPattern, FeatureRule, SpikePattern
+from railrules_api.rules.registry import ALL, BY_ID
+from railrules_api.units import UNITS, System
+
+if TYPE_CHECKING:
+    from railrules_api.api.service import Service
+    from railrules_api.catalogue.model import Provenance, Row, Table, Value
+    from railrules_api.catalogue.rulebook import Rulebook
+    from railrules_api.rules.model import Rule
+
+Word = Annotated[str, Meta(max_length=200)]
+Sentence = Annotated[str, Meta(max_length=10_000)]
+CACHE = "public, max-age=3600, stale-while-revalidate=86400"
+
+
+class PrintedValue(msgspec.Struct, frozen=True):
+    """A value of a catalogue row: as its source prints it, in the units asked for, and where it comes from."""
+
+    printed: Annotated[str, Meta(max_length=200, description="The value with its unit, as printed.")]
+    value: Annotated[amount_type(), Meta(description="The same in the units asked for.")]  # type: ignore[valid-type]
+    cite: Annotated[Citation, Meta(description="Where it comes from.")]
+
+
+class CatalogueRow(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A row of a catalogue table. A value that is not known is left out, never zero."""
+
+    id: Annotated[str, Meta(max_length=80, description="The name used in requests.")]
+    title: Annotated[str, Meta(max_length=400, description="The name for people.")]
+    values: Annotated[dict[str, PrintedValue], Meta(max_length=100, description="Numbers by property.")]
+    texts: Annotated[dict[str, list[Word]], Meta(max_length=100, description="Words by property.")]
+    also: Annotated[list[Word], Meta(max_length=50, description="Further names by which it goes.")]
+    notes: Annotated[str, Meta(max_length=4000, description="What a user of the row should know.")]
+    spike_pattern: Annotated[answer_type(SpikePattern), Meta(description="The pattern.")] | UnsetType = UNSET  # type: ignore[valid-type]
+    anchor_pattern: Annotated[answer_type(AnchorPattern), Meta(description="The pattern.")] | UnsetType = UNSET  # type: ignore[valid-type]
+    feature_rule: Annotated[answer_type(FeatureRule), Meta(description="What the feature asks for.")] | UnsetType = UNSET  # type: ignore[valid-type]
+    cite: Annotated[Citation, Meta(description="Where the row as a whole comes from.")] | UnsetType = UNSET
+
+
+class CatalogueTable(msgspec.Struct, frozen=True):
+    """The rows of a catalogue table that were asked for."""
+
+    table: Annotated[str, Meta(max_length=80, description="Id of the table.")]
+    title: Annotated[str, Meta(max_length=200, description="Its title.")]
+    about: Annotated[str, Meta(max_length=4000, description="What its rows are.")]
+    version: Annotated[str, Meta(max_length=80, description="Version of the catalogue.")]
+    rows: Annotated[list[CatalogueRow], Meta(max_length=10_000, description="Rows, in the table's order.")]
+
+
+class RuleField(msgspec.Struct, frozen=True, omit_defaults=True):
+    """An input or output of a rule."""
+
+    name: Annotated[str, Meta(max_length=80, description="Its name.")]
+    about: Annotated[str, Meta(max_length=1000, description="What it means.")]
+    shape: Annotated[
+        str, Meta(max_length=20, description="quantity, number, count, flag, word, text, record or a list of these.")
+    ]
+    kind: Annotated[str, Meta(max_length=40, description="Kind of quantity.")] | UnsetType = UNSET
+    symbol: Annotated[str, Meta(max_length=40, description="Its letter in the formulas.")] | UnsetType = UNSET
+    si_unit: Annotated[str, Meta(max_length=40, description="Coherent SI unit of the limits.")] | UnsetType = UNSET
+    above: Annotated[float, Meta(description="Exclusive lower limit.")] | UnsetType = UNSET
+    at_least: Annotated[float, Meta(description="Lower limit.")] | UnsetType = UNSET
+    at_most: Annotated[float, Meta(description="Upper limit.")] | UnsetType = UNSET
+    default: Annotated[str, Meta(max_length=80, description="Rulebook entry that stands in for it.")] | UnsetType = UNSET
+    taken_from: (
+        Annotated[str, Meta(max_length=200, description="Catalogue table and property that can supply it.")] | UnsetType
+    ) = UNSET
+    record: Annotated[str, Meta(max_length=80, description="Schema of a nested record.")] | UnsetType = UNSET
+
+
+class RuleFormula(msgspec.Struct, frozen=True):
+    """An equation of a rule."""
+
+    gives: Annotated[str, Meta(max_length=80, description="Output that it gives.")]
+    text: Annotated[str, Meta(max_length=2000, description="Right-hand side in the fields' symbols.")]
+    exact: Annotated[bool, Meta(description="It can be evaluated as it stands; otherwise it is told in words.")]
+
+
+class RuleRecord(msgspec.Struct, frozen=True):
+    """A rule as the registry has it."""
+
+    id: Annotated[str, Meta(max_length=80, description="Stable id.")]
+    title: Annotated[str, Meta(max_length=200, description="What it answers.")]
+    summary: Annotated[str, Meta(max_length=4000, description="What is computed, and on which assumptions.")]
+    resource: Annotated[str, Meta(max_length=200, description="Path that answers it.")]
+    formulas: Annotated[list[RuleFormula], Meta(max_length=100, description="Equations, in order.")]
+    inputs: Annotated[list[RuleField], Meta(max_length=200, description="What it needs.")]
+    outputs: Annotated[list[RuleField], Meta(max_length=200, description="What it answers.")]
+    cautions: Annotated[list[CautionNote], Meta(max_length=100, description="What a user must know.")]
+    cites: Annotated[list[Citation], Meta(max_length=100, description="Where it comes from.")]
+    since: Annotated[str, Meta(max_length=20, description="Service version that introduced it.")]
+
+
+class RuleList(msgspec.Struct, frozen=True):
+    """The registry of rules."""
+
+    version: Annotated[str, Meta(max_length=80, description="Version of the catalogue that the sources stand in.")]
+    rules: Annotated[list[RuleRecord], Meta(max_length=1000, description="Every rule.")]
+
+
+class SourceRecord(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A cited document."""
+
+    id: Annotated[str, Meta(max_length=80, description="Id.")]
+    title: Annotated[str, Meta(max_length=400, description="Title.")]
+    publisher: Annotated[str, Meta(max_length=400, description="Publisher.")]
+    kind: Annotated[str, Meta(max_length=40, description="regulation, government, standard, handbook, ...")]
+    year: Annotated[int, Meta(ge=1700, le=2200, description="Year.")] | UnsetType = UNSET
+    address: Annotated[str, Meta(max_length=400, description="Where a copy was read.")] | UnsetType = UNSET
+    note: Annotated[str, Meta(max_length=4000, description="What to mind about it.")] | UnsetType = UNSET
+
+
+class SourceList(msgspec.Struct, frozen=True):
+    """Every cited document."""
+
+    version: Annotated[str, Meta(max_length=80, description="Version of the catalogue.")]
+    sources: Annotated[list[SourceRecord], Meta(max_length=1000, description="Documents.")]
+
+
+class RulebookDefault(msgspec.Struct, frozen=True):
+    """A default of a rulebook."""
+
+    id: Annotated[str, Meta(max_length=80, description="Id.")]
+    about: Annotated[str, Meta(max_length=1000, description="What it stands in for.")]
+    value: Annotated[str, Meta(max_length=400, description="The value with its unit, as printed.")]
+    rulebook: Annotated[str, Meta(max_length=80, description="Rulebook that set it.")]
+    cite: Annotated[Citation, Meta(description="Where it comes from.")]
+
+
+class RulebookRecord(msgspec.Struct, frozen=True):
+    """A rulebook: defaults under one name."""
+
+    id: Annotated[str, Meta(max_length=80, description="Id.")]
+    edition: Annotated[str, Meta(max_length=80, description="Edition.")]
+    title: Annotated[str, Meta(max_length=200, description="Title.")]
+    defaults: Annotated[list[RulebookDefault], Meta(max_length=1000, description="Its entries, its own and inherited ones.")]
+
+
+class RulebookList(msgspec.Struct, frozen=True):
+    """The rulebooks of this service."""
+
+    house: Annotated[str, Meta(max_length=80, description="Rulebook in force when a request names none.")]
+    rulebooks: Annotated[list[RulebookRecord], Meta(max_length=100, description="Rulebooks.")]
+
+
+# ---------------------------------------------------------------- building
+
+
+def _place(provenance: Provenance, service: Service) -> Citation:
+    return service.citation(provenance.source, provenance.where, provenance.status)
+
+
+def _printed(value: Value, service: Service, system: System | None) -> PrintedValue:
+    if value.kind is None:
+        number, printed = amount_answer(Amount(value.si), "si"), value.printed
+    else:
+        label = UNITS[value.kind][value.unit].label
+        printed = f"{value.printed} {label}"
+        number = amount_answer(Amount(value.si, value.kind), system or "us", (value.unit, value.unit) if system is None else None)
+    return PrintedValue(printed, number, _place(value.provenance, service))
+
+
+def row_record(row: Row, service: Service, system: System | None) -> CatalogueRow:
+    """Return a row for the wire; numbers in the source's own units when no system is asked for."""
+    patterns: dict[str, Any] = {}
+    for record, name in ((SpikePattern, "spike_pattern"), (AnchorPattern, "anchor_pattern"), (FeatureRule, "feature_rule")):
+        if isinstance(row.record, record):
+            patterns[name] = writer_of(record, system or "us")(row.record)
+    return CatalogueRow(
+        id=row.id,
+        title=row.title,
+        values={name: _printed(value, service, system) for name, value in row.values.items()},
+        texts={name: list(words) for name, words in row.texts.items()},
+        also=list(row.also),
+        notes=row.notes,
+        cite=UNSET if row.provenance is None else _place(row.provenance, service),
+        **patterns,
+    )
+
+
+def _field(slot: Slot) -> RuleField:
+    field = slot.field
+
+    def given(value: Any) -> Any:  # noqa: ANN401  any field's value
+        return UNSET if value in (None, "") else value
+
+    taken = field.taken
+    return RuleField(
+        name=slot.name,
+        about=field.about,
+        shape=slot.shape,
+        kind=given(field.kind and field.kind.value),
+        symbol=given(field.symbol),
+        si_unit=given(
+            next((unit.label for unit in UNITS[field.kind].values() if unit.factor == 1.0), None) if field.kind else None
+        ),
+        above=given(field.above),
+        at_least=given(field.at_least),
+        at_most=given(field.at_most),
+        default=given(field.default),
+        taken_from=given(taken and f"{taken.table} {taken.column}".strip()),
+        record=given(slot.record and slot.record.__name__),
+    )
+
+
+def rule_record(rule: Rule[Any, Any], service: Service) -> RuleRecord:
+    """Return a rule for the wire."""
+    return RuleRecord(
+        id=rule.id,
+        title=rule.title,
+        summary=rule.summary,
+        resource=f"/v1/{rule.path}",
+        formulas=[RuleFormula(formula.gives, formula.text, formula.exact) for formula in rule.formulas],
+        inputs=[_field(slot) for slot in slots_of(rule.input)],
+        outputs=[_field(slot) for slot in slots_of(rule.output)],
+        cautions=[
+            CautionNote(item.code, item.text, service.citation(item.cite.source, item.cite.where, item.cite.status))
+            for item in rule.cautions
+        ],
+        cites=[service.citation(cite.source, cite.where, cite.status) for cite in rule.cites],
+        since=rule.since,
+    )
+
+
+def _rulebook(book: Rulebook, service: Service) -> RulebookRecord:
+    return RulebookRecord(
+        book.id,
+        book.edition,
+        book.title,
+        [
+            RulebookDefault(
+                item.id,
+                item.about,
+                f"{item.printed} {item.unit}".strip(),
+                item.rulebook,
+                service.citation_of(item.provenance),
+            )
+            for item in book.defaults.values()
+        ],
+    )
+
+
+# ---------------------------------------------------------------- replies
+
+
+def _reply(answer: msgspec.Struct) -> Reply:
+    body = msgspec.json.encode(answer)
+    return Reply(body, etag=f'"{hashlib.sha256(body).hexdigest()[:24]}"', cache=CACHE)
+
+
+def _system(asked: Asked) -> System | None:
+    units = asked.query.get("units")
+    if units is None:
+        return None
+    if units == "us":
+        return "us"
+    if units == "si":
+        return "si"
+    raise ProblemError(400, f"units={units!r}: the units are us or si"[:300])
+
+
+def _bound(asked: Asked, name: str, kind: Kind) -> float | None:
+    """Return a query bound in SI, in the units that `units` names (US when it is left out)."""
+    text = asked.query.get(name)
+    if text is None:
+        return None
+    codes = {Kind.MASS_PER_LENGTH: ("lb_per_yd", "kg_per_m"), Kind.LENGTH: ("in", "mm")}[kind]
+    code = codes[1] if _system(asked) == "si" else codes[0]
+    try:
+        value = float(text)
+    except ValueError:
+        value = -1.0
+    if not 0.0 <= value <= 1e6:  # noqa: PLR2004  refuses NaN and infinities too
+        raise ProblemError(400, f"{name}={text!r}: a number of {code} from 0 to 1000000 is wanted"[:300])
+    return UNITS[kind][code].to_si(value)
+
+
+def _within(row: Row, column: str, lowest: float | None, highest: float | None) -> bool:
+    value = row.values.get(column)
+    if lowest is None and highest is None:
+        return True
+    return value is not None and (lowest is None or value.si >= lowest) and (highest is None or value.si <= highest)
+
+
+def table_reply(service: Service, table: Table, asked: Asked) -> Reply:
+    """Answer a table, filtered where the query says so."""
+    system = _system(asked)
+    rows = list(table.rows.values())
+    if table.id == "rail-sections":
+        standard = asked.query.get("standard", "").casefold()
+        mass = _bound(asked, "mass_from", Kind.MASS_PER_LENGTH), _bound(asked, "mass_to", Kind.MASS_PER_LENGTH)
+        base = _bound(asked, "base_from", Kind.LENGTH), _bound(asked, "base_to", Kind.LENGTH)
+        rows = [
+            row
+            for row in rows
+            if (not standard or any(standard in word.casefold() for word in row.texts.get("standard", ())))
+            and _within(row, "mass_per_length", *mass)
+            and _within(row, "base_width", *base)
+        ]
+    return _reply(
+        CatalogueTable(
+            table.id, table.title, table.about, service.catalogue.version, [row_record(row, service, system) for row in rows]
+        )
+    )
+
+
+def row_reply(service: Service, table: Table, asked: Asked) -> Reply:
+    """Answer one row, or say which ids are near."""
+    name = asked.path["id"]
+    row = table.rows.get(name)
+    if row is None:
+        near = service.catalogue.near(table.id, name[:200])
+        hint = f"; near: {', '.join(near)}" if near else ""
+        raise ProblemError(404, f"{table.title} has no row {name[:80]!r}{hint}")
+    return _reply(row_record(row, service, _system(asked)))
+
+
+def rules_reply(service: Service, _asked: Asked) -> Reply:
+    """Answer the registry."""
+    return _reply(RuleList(service.catalogue.version, [rule_record(rule, service) for rule in ALL]))
+
+
+def rule_reply(service: Service, asked: Asked) -> Reply:
+    """Answer one rule."""
+    rule = BY_ID.get(asked.path["id"])
+    if rule is None:
+        raise ProblemError(404, f"there is no rule {asked.path['id'][:80]!r}; GET /v1/rules lists them")
+    return _reply(rule_record(rule, service))
+
+
+def sources_reply(service: Service, _asked: Asked) -> Reply:
+    """Answer the sources."""
+    return _reply(
+        SourceList(
+            service.catalogue.version,
+            [
+                SourceRecord(
+                    item.id, item.title, item.publisher, item.kind, item.year or UNSET, item.address or UNSET, item.note or UNSET
+                )
+                for item in service.catalogue.sources.values()
+            ],
+        )
+    )
+
+
+def rulebooks_reply(service: Service, _asked: Asked) -> Reply:
+    """Answer the rulebooks."""
+    return _reply(RulebookList(service.house.id, [_rulebook(book, service) for book in service.rulebooks.values()]))

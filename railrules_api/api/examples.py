@@ -1,0 +1,59 @@
+"""Example requests of the document, and the answers that the service gives to them today."""
+
+from __future__ import annotations
+
+import json
+import tomllib
+from functools import cache
+from importlib.resources import files
+from typing import TYPE_CHECKING, Any
+
+from railrules_api.api.operations import Asked
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from railrules_api.api.operations import Operation
+    from railrules_api.api.service import Service
+
+_LONGEST_LIST = 2
+"""Lists in an example answer are cut to this many items, so that the document stays readable."""
+_FIRST_IDS = {"rail-sections": "136RE"}
+
+
+@cache
+def requests() -> Mapping[str, Any]:
+    """Return the example request of each operation, by operationId."""
+    text = files("railrules_api").joinpath("data/examples.toml").read_text(encoding="utf-8")
+    return tomllib.loads(text)
+
+
+def example_id(service: Service, operation: Operation) -> str:
+    """Return an id that the operation knows, for the `{id}` in its path."""
+    table = operation.path.split("/")[2]
+    if table == "rules":
+        return "thermal.force"
+    return _FIRST_IDS.get(table) or next(iter(service.catalogue.tables[table].rows))
+
+
+def _shortened(value: Any) -> Any:  # noqa: ANN401  a JSON tree
+    if isinstance(value, dict):
+        return {key: _shortened(item) for key, item in value.items()}
+    if isinstance(value, list):
+        return [_shortened(item) for item in value[:_LONGEST_LIST]]
+    return value
+
+
+def worked_answer(service: Service, operation: Operation) -> Any:  # noqa: ANN401  a JSON tree
+    """Run an operation's example and return its answer, lists cut short; None where it has none."""
+    if operation.answer is None:
+        return None
+    body = b""
+    if operation.request is not None:
+        example = requests().get(operation.id)
+        if example is None:
+            return None
+        body = json.dumps(example).encode()
+    path = {"id": example_id(service, operation)} if "{id}" in operation.path else {}
+    reply = operation.handler(service, Asked(path, {}, body, operation.media_types[0]))
+    return _shortened(json.loads(reply.body))

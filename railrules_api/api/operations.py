@@ -1,0 +1,87 @@
+"""The table of operations: what the API offers, said once. Routes, document and client follow from it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Any, Literal
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Mapping
+
+    from railrules_api.api.service import Service
+    from railrules_api.api.wire import StructType
+
+Method = Literal["GET", "POST"]
+
+
+@dataclass(frozen=True, slots=True)
+class Reply:
+    """An answer on its way out.
+
+    Attributes:
+        body: encoded bytes.
+        media_type: of the body.
+        etag: strong validator; empty for none.
+        cache: Cache-Control; empty for none.
+    """
+
+    body: bytes
+    media_type: str = "application/json"
+    etag: str = ""
+    cache: str = "no-store"
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What a handler gets: path and query parameters, the body, the accepted media type."""
+
+    path: Mapping[str, str]
+    query: Mapping[str, str]
+    body: bytes
+    accept: str
+
+
+@dataclass(frozen=True, slots=True)
+class Parameter:
+    """A path or query parameter of an operation, described by its JSON schema."""
+
+    name: str
+    place: Literal["path", "query"]
+    about: str
+    schema: dict[str, Any]
+    example: str | float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Operation:
+    """One method of one resource.
+
+    Attributes:
+        method: HTTP method; a GET also answers HEAD.
+        path: template below the root, e.g. `/v1/rail-sections/{id}`.
+        id: operationId.
+        tag: group in the document.
+        summary: one line.
+        description: for the document.
+        answer: schema of the JSON answer; None where the answer is not JSON of ours.
+        request: schema of the JSON body; None for no body.
+        parameters: of path and query.
+        media_types: every form the answer can have, the usual one first.
+        statuses: problem statuses it can end in, besides those that all operations share.
+        schemas: further schemas that the document should hold.
+        handler: from the service and what was asked to the reply.
+    """
+
+    method: Method
+    path: str
+    id: str
+    tag: str
+    summary: str
+    description: str
+    answer: StructType | None
+    handler: Callable[[Service, Asked], Reply]
+    request: StructType | None = None
+    parameters: tuple[Parameter, ...] = ()
+    media_types: tuple[str, ...] = ("application/json",)
+    statuses: tuple[int, ...] = ()
+    schemas: tuple[StructType, ...] = field(default=())

@@ -1,0 +1,194 @@
+"""Every operation of the API, in the order of the document."""
+
+from __future__ import annotations
+
+from functools import cache, partial
+from typing import TYPE_CHECKING, Any
+
+import msgspec
+
+from railrules_api import __version__
+from railrules_api.api import catalogue_pages as pages
+from railrules_api.api import csv_form
+from railrules_api.api.calculations import answer, answer_csv, calculation
+from railrules_api.api.envelope import Versions
+from railrules_api.api.operations import Asked, Operation, Parameter, Reply
+from railrules_api.rules.registry import RESOURCES
+from railrules_api.rules.takeoff import takeoff
+
+if TYPE_CHECKING:
+    from railrules_api.api.calculations import Calculation
+    from railrules_api.api.service import Service
+
+TAGS = {
+    "catalogue": "Rail sections, track materials, patterns, rules and sources: what is known, each value with its place.",
+    "quantities": "What a relay takes, leaves and hauls: one resource a rule.",
+    "thermal": "Force, laying, breaks, restraint and stability of welded rail.",
+    "strength": "Bending under wheels and in haulage.",
+    "regulation": "Track held against the sections of the federal track safety standards.",
+    "sections": "Properties of whole and worn rails from their true geometry.",
+    "takeoffs": "A whole relay job: every quantity, order, check and price in one answer.",
+    "service": "The service itself.",
+}
+TABLES = {  # path -> (table, singular, plural) for the summaries
+    "rail-sections": ("rail section", "rail sections"),
+    "joint-bars": ("joint bar", "joint bars"),
+    "tie-plates": ("tie plate", "tie plates"),
+    "spikes": ("spike", "spikes"),
+    "tie-plugs": ("tie plug", "tie plugs"),
+    "rail-anchors": ("rail anchor", "rail anchors"),
+    "plate-pins": ("plate pin", "plate pins"),
+    "track-bolts": ("track bolt", "track bolts"),
+    "preservatives": ("preservative", "preservatives"),
+    "spike-patterns": ("spike pattern", "spike patterns"),
+    "anchor-patterns": ("anchor pattern", "anchor patterns"),
+    "feature-kinds": ("kind of feature", "kinds of feature"),
+}
+_UNITS = Parameter(
+    "units", "query", "Units of the numbers; the source's own when left out.", {"type": "string", "enum": ["us", "si"]}
+)
+_ID = Parameter(
+    "id",
+    "path",
+    "Id of the row.",
+    {"type": "string", "minLength": 1, "maxLength": 80, "pattern": r"^[A-Za-z0-9][A-Za-z0-9._-]*$"},
+)
+
+
+def _range(name: str, about: str) -> Parameter:
+    return Parameter(name, "query", about, {"type": "number", "minimum": 0, "maximum": 1_000_000})
+
+
+_SECTION_FILTERS = (
+    Parameter(
+        "standard", "query", "Part of the name of the standard, in any case.",
+        {"type": "string", "minLength": 1, "maxLength": 80}, "AREMA",
+    ),
+    _range("mass_from", "Smallest mass per length: lb/yd, or kg/m with units=si."),
+    _range("mass_to", "Largest mass per length: lb/yd, or kg/m with units=si."),
+    _range("base_from", "Smallest base width: in, or mm with units=si."),
+    _range("base_to", "Largest base width: in, or mm with units=si."),
+)  # fmt: skip
+_FIRST_ROWS = {"rail-sections": "136RE", "spike-patterns": "", "anchor-patterns": ""}
+
+
+def _camel(words: str) -> str:
+    first, *rest = words.replace("-", " ").split()
+    return first + "".join(word.title() for word in rest)
+
+
+def _table_operations(table: str, single: str, several: str) -> tuple[Operation, Operation]:
+    def list_rows(service: Service, asked: Asked) -> Reply:
+        return pages.table_reply(service, service.catalogue.tables[table], asked)
+
+    def one_row(service: Service, asked: Asked) -> Reply:
+        return pages.row_reply(service, service.catalogue.tables[table], asked)
+
+    filters = _SECTION_FILTERS if table == "rail-sections" else ()
+    return (
+        Operation(
+            method="GET", path=f"/v1/{table}", id=_camel(f"list {table}"), tag="catalogue",
+            summary=f"List {several}",
+            description=f"Every row of the table of {several}, each value as its source prints it and with its place.",
+            answer=pages.CatalogueTable, handler=list_rows, parameters=(*filters, _UNITS), statuses=(400,),
+        ),
+        Operation(
+            method="GET", path=f"/v1/{table}/{{id}}", id=_camel(f"get {single}"), tag="catalogue",
+            summary=f"Get one {single}",
+            description=f"One {single} with each value's own provenance. An unknown id is answered with near matches.",
+            answer=pages.CatalogueRow, handler=one_row, parameters=(_ID, _UNITS), statuses=(400,),
+        ),
+    )  # fmt: skip
+
+
+def _calculation_operation(resource: Calculation) -> Operation:
+    rule = resource.rule
+
+    def handle(service: Service, asked: Asked) -> Reply:
+        if asked.accept == csv_form.MEDIA_TYPE:
+            return Reply(answer_csv(resource, asked.body, service), media_type="text/csv; charset=utf-8")
+        return Reply(answer(resource, asked.body, service))
+
+    if rule is takeoff.RULE:
+        return Operation(
+            method="POST",
+            path=resource.path,
+            id="createTakeoff",
+            tag="takeoffs",
+            summary=rule.title,
+            description=rule.summary,
+            request=resource.request,
+            answer=resource.answer,
+            handler=handle,
+            media_types=("application/json", csv_form.MEDIA_TYPE),
+        )
+    return Operation(
+        method="POST", path=resource.path, id=_camel("calculate " + rule.path.rpartition("/")[2]), tag=rule.path.partition("/")[0],
+        summary=rule.title, description=rule.summary, request=resource.request, answer=resource.answer, handler=handle,
+    )  # fmt: skip
+
+
+class Health(msgspec.Struct, frozen=True):
+    """The service is up, and what it answers with."""
+
+    status: str
+    versions: Versions
+
+
+def _health(service: Service, _asked: Asked) -> Reply:
+    return Reply(msgspec.json.encode(Health("up", service.versions(service.house))))
+
+
+@cache
+def calculations() -> tuple[Calculation, ...]:
+    """Return every rule as a resource."""
+    return tuple(calculation(rule) for rule in RESOURCES)
+
+
+def calculation_of(rule_id: str) -> Calculation:
+    """Return the resource of a rule.
+
+    Raises:
+        KeyError: there is no such rule.
+    """
+    return {resource.rule.id: resource for resource in calculations()}[rule_id]
+
+
+@cache
+def operations() -> tuple[Operation, ...]:
+    """Return every operation, in the order of the document."""
+    table: list[Operation] = []
+    for name, (single, several) in TABLES.items():
+        table += _table_operations(name, single, several)
+    rule_id = Parameter(
+        "id", "path", "Id of the rule.", {"type": "string", "minLength": 1, "maxLength": 80, "pattern": r"^[a-z][a-z0-9.-]*$"}
+    )
+    table += [
+        Operation(
+            method="GET", path="/v1/rules", id="listRules", tag="catalogue", summary="List the rules",
+            description="The registry: formulas, inputs with units and limits, cautions and sources of every rule.",
+            answer=pages.RuleList, handler=pages.rules_reply,
+        ),
+        Operation(
+            method="GET", path="/v1/rules/{id}", id="getRule", tag="catalogue", summary="Get one rule",
+            description="One record of the registry.", answer=pages.RuleRecord, handler=pages.rule_reply, parameters=(rule_id,),
+        ),
+        Operation(
+            method="GET", path="/v1/sources", id="listSources", tag="catalogue", summary="List the sources",
+            description="Every document that a value or a rule cites.", answer=pages.SourceList, handler=pages.sources_reply,
+        ),
+        Operation(
+            method="GET", path="/v1/rulebooks", id="listRulebooks", tag="catalogue", summary="List the rulebooks",
+            description="The defaults that stand in where a request leaves something out, with their sources.",
+            answer=pages.RulebookList, handler=pages.rulebooks_reply,
+        ),
+    ]  # fmt: skip
+    table += [_calculation_operation(resource) for resource in calculations()]
+    table += [
+        Operation(
+            method="GET", path=f"/health/{name}", id=f"health{name.title()}", tag="service", summary=about,
+            description="Answers 200 while it is so.", answer=Health, handler=_health,
+        )
+        for name, about in (("live", "The process runs"), ("ready", "Requests can be answered"))
+    ]  # fmt: skip
+    return tuple(table)

@@ -1,0 +1,91 @@
+"""What a running service knows: catalogue, rulebooks, settings. Immutable, made once, handed to whoever needs it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import TYPE_CHECKING
+
+from railrules_api import __version__
+from railrules_api.api.envelope import Citation, Versions
+from railrules_api.catalogue import load, load_rulebook
+from railrules_api.rules.ordering import ItemTerms
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping
+    from pathlib import Path
+
+    from railrules_api.catalogue.model import Catalogue, Item, Provenance
+    from railrules_api.catalogue.rulebook import Rulebook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settings:
+    """Limits of the service.
+
+    Attributes:
+        max_body_bytes: largest request body read.
+        thread_above: jobs of more segments than this are worked outside the event loop, so that others are served meanwhile.
+    """
+
+    max_body_bytes: int = 16 * 1024 * 1024
+    thread_above: int = 10
+
+
+@dataclass(frozen=True, slots=True)
+class Service:
+    """The immutable context of every answer."""
+
+    catalogue: Catalogue
+    rulebooks: Mapping[str, Rulebook]
+    settings: Settings
+
+    @property
+    def house(self) -> Rulebook:
+        """The rulebook in force when a request names none: the last one loaded, else the built-in one."""
+        return list(self.rulebooks.values())[-1]
+
+    def terms(self, rulebook: Rulebook) -> Mapping[str, ItemTerms]:
+        """Return how each item is ordered under a rulebook."""
+        return {item.id: _terms(item, rulebook) for item in self.catalogue.items.values()}
+
+    def versions(self, rulebook: Rulebook) -> Versions:
+        """Return the versions that decide an answer."""
+        return Versions(__version__, self.catalogue.version, f"{rulebook.id} {rulebook.edition}")
+
+    def citation(self, source: str, where: str, status: str) -> Citation:
+        """Return a place in a source, with the source's title."""
+        return Citation(source, self.catalogue.sources[source].title, where, status)  # type: ignore[arg-type]
+
+    def citation_of(self, provenance: Provenance) -> Citation:
+        """Return where a value comes from."""
+        source = self.catalogue.sources[provenance.source]
+        return Citation(provenance.source, source.title, provenance.where, provenance.status)
+
+
+def start(rulebook_files: Iterable[Path] = (), settings: Settings | None = None) -> Service:
+    """Load the catalogue and the house's rulebooks.
+
+    Raises:
+        CatalogueError: a row of either is wrong.
+    """
+    catalogue = load()
+    books = {catalogue.rulebook.id: catalogue.rulebook}
+    for path in rulebook_files:
+        book = load_rulebook(path, catalogue)
+        books[book.id] = book
+    return Service(catalogue, MappingProxyType(books), settings or Settings())
+
+
+def _terms(item: Item, rulebook: Rulebook) -> ItemTerms:
+    allowance = rulebook.defaults[f"allowance-{item.id}"].si
+    assert not isinstance(allowance, str)
+    return ItemTerms(
+        item=item.id,
+        title=item.title_plural,
+        direction=item.direction,
+        order_step=item.order_step,
+        package=item.package.name if item.package else "",
+        package_size=item.package.size if item.package else None,
+        allowance=allowance,
+    )

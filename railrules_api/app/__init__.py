@@ -1,0 +1,1 @@
+"""The outermost room: server process and command line."""

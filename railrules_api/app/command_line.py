@@ -1,0 +1,168 @@
+"""The command `railrules`: serve, takeoff, sections, section, rules, spec."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from railrules_api import __version__
+from railrules_api.app.server import LOOPBACK, serve
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Sequence
+
+    from railrules_api.api.service import Service
+
+GOOD, CHECK_FAILS, BAD_INPUT = 0, 1, 2
+
+
+def _service(arguments: argparse.Namespace) -> Service:
+    from railrules_api.api.service import start  # noqa: PLC0415  --help and --version need no catalogue
+
+    return start(arguments.rulebook)
+
+
+def _serve(arguments: argparse.Namespace) -> int:
+    if arguments.host not in LOOPBACK and not arguments.open_to_network:
+        print(f"{arguments.host} is not a loopback address; add --open-to-network if that is meant", file=sys.stderr)
+        return BAD_INPUT
+    serve(host=arguments.host, port=arguments.port, rulebooks=tuple(arguments.rulebook))
+    return GOOD
+
+
+def _takeoff(arguments: argparse.Namespace) -> int:
+    from railrules_api.api.calculations import answer, answer_csv  # noqa: PLC0415
+    from railrules_api.api.resources import calculation_of  # noqa: PLC0415
+    from railrules_api.app import job_file, report  # noqa: PLC0415
+
+    body = job_file.job(arguments.job)
+    for name in ("units", "explain"):
+        if getattr(arguments, name) is not None:
+            body[name] = getattr(arguments, name)
+    encoded = json.dumps(body).encode()
+    service, resource = _service(arguments), calculation_of("takeoffs")
+    if arguments.output == "csv":
+        sys.stdout.write(answer_csv(resource, encoded, service).decode().replace("\r\n", "\n"))
+        return GOOD
+    text = answer(resource, encoded, service).decode()
+    found: dict[str, Any] = json.loads(text)
+    print(text if arguments.output == "json" else report.render(found))
+    failed = any(item["check"]["verdict"] == "fails" for item in found["result"]["checks"])
+    return CHECK_FAILS if failed and arguments.strict else GOOD
+
+
+def _sections(arguments: argparse.Namespace) -> int:
+    from railrules_api.app.tables import number, table  # noqa: PLC0415
+
+    rows = [
+        (
+            row.id,
+            row.title,
+            *(
+                "" if (value := row.values.get(column)) is None else f"{value.printed} {value.unit}"
+                for column in ("mass_per_length", "height", "base_width", "area")
+            ),
+            ", ".join(row.texts.get("standard", ())),
+        )
+        for row in _service(arguments).catalogue.tables["rail-sections"].rows.values()
+    ]
+    print(table(("id", "name", "mass", "height", "base", "area", "standard"), rows))
+    print(f"{number(len(rows))} sections; `railrules section ID` shows one with the source of every value")
+    return GOOD
+
+
+def _section(arguments: argparse.Namespace) -> int:
+    from railrules_api.app.tables import table  # noqa: PLC0415
+
+    catalogue = _service(arguments).catalogue
+    row = catalogue.row("rail-sections", arguments.id)
+    if row is None:
+        near = ", ".join(catalogue.near("rail-sections", arguments.id))
+        print(f"no section {arguments.id!r}" + (f"; near: {near}" if near else ""), file=sys.stderr)
+        return BAD_INPUT
+    rows = [
+        (name, f"{value.printed} {value.unit}", value.status, f"{catalogue.sources[value.source].title}, {value.where}")
+        for name, value in row.values.items()
+    ]
+    print(row.title)
+    print(table(("property", "value", "status", "source"), rows))
+    if row.notes:
+        print(row.notes)
+    return GOOD
+
+
+def _rules(_arguments: argparse.Namespace) -> int:
+    from railrules_api.app.tables import table  # noqa: PLC0415
+    from railrules_api.rules.registry import RESOURCES  # noqa: PLC0415
+
+    print(table(("id", "answers", "resource"), [(rule.id, rule.title, f"/v1/{rule.path}") for rule in RESOURCES]))
+    return GOOD
+
+
+def _spec(arguments: argparse.Namespace) -> int:
+    from railrules_api.api.document import text  # noqa: PLC0415
+
+    sys.stdout.write(text(_service(arguments)))
+    return GOOD
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="railrules", description="Rail relay quantities and welded rail checks from named rules with named sources."
+    )
+    parser.add_argument("--version", action="version", version=f"railrules {__version__}")
+    shared = argparse.ArgumentParser(add_help=False)
+    shared.add_argument(
+        "--rulebook",
+        type=Path,
+        action="append",
+        default=[],
+        metavar="FILE",
+        help="a house's rulebook (TOML); the last is in force",
+    )
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+
+    def command(name: str, about: str, run: Callable[[argparse.Namespace], int]) -> argparse.ArgumentParser:
+        found = commands.add_parser(name, help=about, description=about, parents=[shared])
+        found.set_defaults(run=run)
+        return found
+
+    serving = command("serve", "Run the service.", _serve)
+    serving.add_argument("--host", default="127.0.0.1", help="address to listen on (127.0.0.1)")
+    serving.add_argument("--port", type=int, default=8000, help="port to listen on (8000)")
+    serving.add_argument("--open-to-network", action="store_true", help="allow an address that is not a loopback one")
+    takeoff = command("takeoff", "Answer a relay job from a TOML or JSON file.", _takeoff)
+    takeoff.add_argument("job", type=Path, help="the job file")
+    takeoff.add_argument("--output", choices=("table", "json", "csv"), default="table", help="form of the answer (table)")
+    takeoff.add_argument("--units", choices=("us", "si"), help="units of the answer, in place of the job's own")
+    takeoff.add_argument("--explain", action="store_true", default=None, help="add every formula with its numbers (json)")
+    takeoff.add_argument("--strict", action="store_true", help="exit with 1 when a check fails")
+    command("sections", "List the rail sections.", _sections)
+    section = command("section", "Show one rail section with the source of every value.", _section)
+    section.add_argument("id", help="id of the section, e.g. 136RE")
+    command("rules", "List the rules.", _rules)
+    command("spec", "Print the OpenAPI document.", _spec)
+    return parser
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command line; return 0 when good, 1 when a check fails under --strict, 2 on bad input."""
+    from railrules_api.api.problems import ProblemError  # noqa: PLC0415
+    from railrules_api.app.job_file import JobFileError  # noqa: PLC0415
+    from railrules_api.catalogue import CatalogueError  # noqa: PLC0415
+
+    chosen = _parser().parse_args(arguments)
+    try:
+        code: int = chosen.run(chosen)
+    except ProblemError as problem:
+        print(f"refused: {problem.detail}", file=sys.stderr)
+        for fault in problem.faults:
+            print(f"  {fault.pointer or '/'}: {fault.detail}", file=sys.stderr)
+        return BAD_INPUT
+    except (JobFileError, CatalogueError) as error:
+        print(error, file=sys.stderr)
+        return BAD_INPUT
+    return code
