@@ -1,0 +1,1 @@
+"""Made from the OpenAPI document; do not edit."""

@@ -1,0 +1,62 @@
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from railrules_api.domain.track import Curve
+from railrules_api.rules.quantities import tie_plates as rule
+from railrules_api.rules.quantities.tie_plates import TiePlatesInput, TiePlatesResult
+from tests.rules.stretches import FOOT, INCH, MILE, POUND, SHORT_TON, formulas_hold, stretch
+
+
+def count(**rest: Any) -> TiePlatesResult:
+    given = TiePlatesInput(**{"stretch": stretch(), "tie_kind": "wood", **rest})
+    result = rule.evaluate(given)
+    formulas_hold(rule.RULE, given, result)
+    return result
+
+
+def test_tons_per_mile_of_plan_12() -> None:
+    result = count(stretch=stretch(end=100 * MILE), plate_mass=21.47 * POUND)
+    assert result.mass is not None
+    assert result.mass / 100 / SHORT_TON == pytest.approx(69.76, abs=0.005)
+
+
+def test_one_plate_to_each_rail_of_each_tie() -> None:
+    assert count(stretch=stretch(end=39 * FOOT)).plates == 48
+    assert count(stretch=stretch(end=39 * FOOT, rails="right")).plates == 24
+    assert count(tie_kind="concrete").plates == 0
+    assert count(tie_kind="concrete").note
+
+
+def test_plates_used_again_are_not_ordered() -> None:
+    result = count(reused=True)
+    assert (result.plates, result.plates_new, result.lines) == (6500, 0, ())
+
+
+def test_handed_plates_are_split_by_rail() -> None:
+    lines = count(handed=True, plate_mass=1.0).lines
+    assert [(line.item, line.net.value, line.mass) for line in lines] == [
+        ("tie-plates-left", 3250.0, 3250.0),
+        ("tie-plates-right", 3250.0, 3250.0),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("rails", "hand", "item"),
+    [("high", "left", "right"), ("low", "left", "left"), ("high", "right", "left"), ("low", "right", "right")],
+)
+def test_high_rail_lies_opposite_to_the_hand_of_the_curve(rails: str, hand: Any, item: str) -> None:
+    where = stretch(end=100.0, rails=rails, curves=(Curve(begin=0.0, end=100.0, radius=500.0, hand=hand),))
+    (line,) = count(stretch=where, handed=True).lines
+    assert line.item == f"tie-plates-{item}"
+
+
+@pytest.mark.parametrize(
+    ("base", "verdicts"),
+    [(6.0, ("passes", "passes")), (6.25, ("fails", "passes")), (5.5, ("passes", "fails")), (None, ("not-checked",) * 2)],
+)
+def test_base_width_is_checked(base: float | None, verdicts: tuple[str, str]) -> None:
+    result = count(plate_rail_base_least=152.4 / 1000, plate_rail_base=6 * INCH, rail_base=None if base is None else base * INCH)
+    assert tuple(check.verdict for check in result.checks) == verdicts
