@@ -60,9 +60,13 @@ def _writer(slot: Slot, system: System) -> Callable[[Any], Any]:
     return lambda value: value
 
 
-@cache
 def writer_of(record: type, system: System) -> Callable[[Any], msgspec.Struct]:
     """Return the function that turns a result record into its answer struct in a unit system."""
+    return _writer_of(record, system)
+
+
+@cache
+def _writer_of(record: type, system: System) -> Callable[[Any], msgspec.Struct]:
     struct = answer_type(record)
     plan = [(slot.name, _writer(slot, system)) for slot in slots_of(record)]
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import logging
 import re
 from typing import TYPE_CHECKING, Any
 
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
 
     from railrules_api.api.service import Service
 
+_LOG = logging.getLogger("railrules")
 HEAVY_BODY = 20_000
 """Bodies of more bytes than this are worked in a thread, so that a long takeoff does not hold up its neighbours."""
 SECURITY = {
@@ -57,7 +59,7 @@ def _on_http(_request: Request[Any, Any, Any], error: HTTPException) -> Response
 
 
 def _on_anything(request: Request[Any, Any, Any], error: Exception) -> Response[bytes]:
-    request.app.logger and request.app.logger.exception("unhandled", exc_info=error)
+    _LOG.error("unhandled error at %s", request.url.path, exc_info=error)
     return _problem(500, problem_body(500, "the service failed on this request; the fault is ours"))
 
 

@@ -185,9 +185,13 @@ def _slot_binder(slot: Slot) -> Callable[[Any, Binding, Path], Any]:
     return simple.get(slot.shape, _plain)
 
 
-@cache
 def binder_of(record: type) -> Callable[[Any, Binding, Path], Any]:
     """Return the function that binds a record's request struct; it gives None where a refusal left it without a value."""
+    return _binder_of(record)
+
+
+@cache
+def _binder_of(record: type) -> Callable[[Any, Binding, Path], Any]:
     plan = [(slot, _slot_binder(slot)) for slot in slots_of(record)]
     rows = tuple(dict.fromkeys(slot.field.taken.by for slot, _ in plan if slot.field.taken is not None))
 

@@ -17,7 +17,7 @@ from railrules_api.api.envelope import Assumption, CautionNote, Citation, Step, 
 from railrules_api.api.explaining import steps_of
 from railrules_api.api.problems import pointer, refused
 from railrules_api.api.wire import PLAIN_TEXT, StructType, answer_type, request_fields
-from railrules_api.catalogue.model import Provenance, Row, Value
+from railrules_api.catalogue.model import Row, Value
 from railrules_api.domain.errors import Refusal, RefusedError
 from railrules_api.rules.model import Working
 from railrules_api.rules.ordering import AllowanceTerms, Order, order_lines
@@ -100,7 +100,7 @@ def calculation(rule: Rule[Any, Any]) -> Calculation:
     fields: list[tuple[str, Any] | tuple[str, Any, Any]] = [
         ("rule", Annotated[str, Meta(max_length=80, description="Id of the rule that answered.")]),
         ("title", Annotated[str, Meta(max_length=200, description="What it answers.")]),
-        ("result", Annotated[answer_type(rule.output), Meta(description="The answer.")]),  # type: ignore[misc]
+        ("result", Annotated[answer_type(rule.output), Meta(description="The answer.")]),
     ]
     if orders:
         order = answer_type(Order)
@@ -204,13 +204,6 @@ def _printed(value: Default | Value | Row) -> str:
     return f"{value.printed}{unit}"
 
 
-def _provenance(value: Default | Value | Row) -> Provenance:
-    if isinstance(value, Row) and value.provenance is None:
-        return next(iter(value.values.values())).provenance
-    assert value.provenance is not None
-    return value.provenance
-
-
 def assumptions(bound: Bound, service: Service) -> list[Assumption]:
     """Tell the defaults and catalogue values that an answer rests on."""
     return [
@@ -219,7 +212,7 @@ def assumptions(bound: Bound, service: Service) -> list[Assumption]:
             name=name,
             about=entry.about,
             value=_printed(entry.value),
-            cite=service.citation_of(_provenance(entry.value)),
+            cite=service.citation_of(entry.value.provenance),
             used_at=[pointer(path) for path in entry.used_at[:_FIRST_USES]],
             uses=len(entry.used_at),
         )

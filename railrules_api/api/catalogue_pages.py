@@ -48,10 +48,10 @@ class CatalogueRow(msgspec.Struct, frozen=True, omit_defaults=True):
     texts: Annotated[dict[str, list[Word]], Meta(max_length=100, description="Words by property.")]
     also: Annotated[list[Word], Meta(max_length=50, description="Further names by which it goes.")]
     notes: Annotated[str, Meta(max_length=4000, description="What a user of the row should know.")]
+    cite: Annotated[Citation, Meta(description="Where the row as a whole comes from.")]
     spike_pattern: Annotated[answer_type(SpikePattern), Meta(description="The pattern.")] | UnsetType = UNSET  # type: ignore[valid-type]
     anchor_pattern: Annotated[answer_type(AnchorPattern), Meta(description="The pattern.")] | UnsetType = UNSET  # type: ignore[valid-type]
     feature_rule: Annotated[answer_type(FeatureRule), Meta(description="What the feature asks for.")] | UnsetType = UNSET  # type: ignore[valid-type]
-    cite: Annotated[Citation, Meta(description="Where the row as a whole comes from.")] | UnsetType = UNSET
 
 
 class CatalogueTable(msgspec.Struct, frozen=True):
@@ -190,7 +190,7 @@ def row_record(row: Row, service: Service, system: System | None) -> CatalogueRo
         texts={name: list(words) for name, words in row.texts.items()},
         also=list(row.also),
         notes=row.notes,
-        cite=UNSET if row.provenance is None else _place(row.provenance, service),
+        cite=_place(row.provenance, service),
         **patterns,
     )
 

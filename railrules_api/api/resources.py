@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from functools import cache, partial
-from typing import TYPE_CHECKING, Any
+from functools import cache
+from typing import TYPE_CHECKING
 
 import msgspec
 
-from railrules_api import __version__
 from railrules_api.api import catalogue_pages as pages
 from railrules_api.api import csv_form
 from railrules_api.api.calculations import answer, answer_csv, calculation
@@ -123,7 +122,8 @@ def _calculation_operation(resource: Calculation) -> Operation:
             media_types=("application/json", csv_form.MEDIA_TYPE),
         )
     return Operation(
-        method="POST", path=resource.path, id=_camel("calculate " + rule.path.rpartition("/")[2]), tag=rule.path.partition("/")[0],
+        method="POST", path=resource.path, id=_camel("calculate " + rule.path.rpartition("/")[2]),
+        tag=rule.path.partition("/")[0],
         summary=rule.title, description=rule.summary, request=resource.request, answer=resource.answer, handler=handle,
     )  # fmt: skip
 

@@ -118,7 +118,7 @@ def _limits(slot: Slot) -> dict[str, float | int]:
     return limits
 
 
-def _form(slot: Slot, *, answer: bool) -> Any:  # noqa: ANN401, PLR0911, C901  a typing form made at run time, one return a shape
+def _form(slot: Slot, *, answer: bool) -> Any:  # noqa: ANN401, PLR0911  a typing form made at run time, one return a shape
     field = slot.field
     if slot.shape == "quantity":
         assert field.kind is not None
@@ -185,9 +185,13 @@ def request_fields(record: type) -> list[tuple[str, Any] | tuple[str, Any, Any]]
     return required + optional
 
 
-@cache
 def request_type(record: type) -> StructType:
     """Return the struct in which a caller sends a record."""
+    return _request_type(record)
+
+
+@cache
+def _request_type(record: type) -> StructType:
     return msgspec.defstruct(
         record.__name__,
         request_fields(record),
@@ -216,9 +220,13 @@ def _records_sent() -> frozenset[type]:
     return frozenset(found)
 
 
-@cache
 def answer_type(record: type) -> StructType:
     """Return the struct in which a record is answered; `...Used` where the same record can also be sent."""
+    return _answer_type(record)
+
+
+@cache
+def _answer_type(record: type) -> StructType:
     fields: list[tuple[str, Any] | tuple[str, Any, Any]] = []
     for slot in slots_of(record):
         form = _form(slot, answer=True)

@@ -87,7 +87,7 @@ def spoken(text: str, kind: Kind) -> dict[str, Any] | str:
 
 
 def with_quantities(tree: Any, record: type) -> Any:  # noqa: ANN401  a JSON tree
-    """Return a tree in which every spoken quantity of a record stands in its wire form; all else is left for the service to judge."""
+    """Return a tree in which every spoken quantity of a record stands in its wire form; the service judges the rest."""
     if not isinstance(tree, dict):
         return tree
     result = dict(tree)

@@ -145,10 +145,10 @@ def render(answer: dict[str, Any]) -> str:
     unit = lengths[0]["unit"]
     total = {"value": sum(length["value"] for length in lengths), "unit": unit}
     ties = sum(segment["ties"] for segment in result["segments"])
+    extent = f"{len(lengths)} segments, {quantity(total, 0)} of track, {number(ties)} ties"
     lines = [
         result["name"],
-        f"{len(lengths)} segments, {quantity(total, 0)} of track, {number(ties)} ties; "
-        f"{quantity(result['mass_in'], 1)} in, {quantity(result['mass_out'], 1)} out",
+        f"{extent}; {quantity(result['mass_in'], 1)} in, {quantity(result['mass_out'], 1)} out",
         f"laying range {quantity(result['range']['lower'], 1)} to {quantity(result['range']['upper'], 1)}",
     ]
     for heading, body in _sections(answer):

@@ -9,7 +9,7 @@ from railrules_api.domain.anchoring import AnchorZone
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
-from railrules_api.domain.track import Station  # noqa: TC001  hints are read at run time
+from railrules_api.domain.track import Station
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping

@@ -123,13 +123,17 @@ def _shape(base: object, field: Field) -> tuple[Shape, type | None, tuple[str, .
     raise TypeError(msg)
 
 
-@cache
 def slots_of(record: type) -> tuple[Slot, ...]:
-    """Take a described dataclass apart, field by field, in order.
+    """Take a described dataclass apart, field by field, in order; a record is taken apart once.
 
     Raises:
         TypeError: a field has no `Field`, or a type the edge has no shape for.
     """
+    return _slots(record)
+
+
+@cache
+def _slots(record: type) -> tuple[Slot, ...]:
     hints = get_type_hints(record, include_extras=True)
     slots: list[Slot] = []
     for item in dataclasses.fields(record):

@@ -1,5 +1,7 @@
-"""Patterns a railroad lays down once and uses everywhere: how plates are spiked, how ties are anchored, what a fixed
-object asks of the track beside it. Rows of the catalogue, or given in a request.
+"""Patterns that a railroad lays down once and uses everywhere.
+
+How plates are spiked, how ties are anchored, what a fixed object asks of the track beside it: rows of the catalogue, or given
+in a request.
 """
 
 from __future__ import annotations

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Annotated, Literal, NamedTuple
+from typing import Annotated, Literal
 
 from railrules_api.domain.counting import first_tie_from
 from railrules_api.domain.errors import below, refuse
@@ -18,6 +18,8 @@ from railrules_api.domain.kinds import Kind
 
 Station = Annotated[float, Field("Station along the line.", kind=Kind.LENGTH, at_least=-1e8, at_most=1e8)]
 Rails = Literal["both", "left", "right", "high", "low"]
+CLOSEST, WIDEST = 0.1, 5.0
+"""Limits of what can be a spacing of ties [m]: ties are wider than the first, and no rail bridges the second."""
 CHORD = 100 * 0.3048
 """The chord of the US degree of curve: 100 ft [m]."""
 
@@ -47,9 +49,9 @@ class Curve:
 class TieSetting:
     """Where ties stand: one of a spacing, or a count per length (24 per 39 ft, 3,250 per mile)."""
 
-    spacing: Annotated[float | None, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, above=0.1, at_most=5.0)] = (
-        None
-    )
+    spacing: Annotated[
+        float | None, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, above=CLOSEST, at_most=WIDEST)
+    ] = None
     count: Annotated[float | None, Field("Ties in `per_length`.", above=0.0, at_most=1e6)] = None
     per_length: Annotated[float | None, Field("Length that holds `count` ties.", kind=Kind.LENGTH, above=0.0, at_most=1e6)] = None
     origin: Annotated[
@@ -69,7 +71,8 @@ class Stretch:
     left_out: Annotated[tuple[Span, ...], Field("Parts that the work skips, such as a turnout kept in place.")] = ()
 
 
-class TieRange(NamedTuple):
+@dataclass(frozen=True, slots=True)
+class TieRange:
     """Consecutive ties of one curvature: `first <= number < beyond`; radius None on tangent [m]."""
 
     first: int
@@ -109,7 +112,7 @@ def spacing_of(ties: TieSetting) -> float:
     if ties.count is None or ties.per_length is None:
         raise refuse("spacing", reason="give either spacing, or count and per_length")
     spacing = ties.per_length / ties.count
-    if not 0.1 < spacing <= 5.0:
+    if not CLOSEST < spacing <= WIDEST:
         raise refuse("count", reason="count and per_length give a spacing outside the limits", value=ties.count)
     return spacing
 
@@ -169,10 +172,10 @@ def tie_ranges(stretch: Stretch) -> tuple[TieRange, ...]:
     reached = stretch.begin
     for position, curve in enumerate(stretch.curves):
         with below("curves", position):
-            radius = radius_of(curve)
+            sharp = radius_of(curve)
         if curve.begin > reached:
             pieces.append((Interval(reached, curve.begin), None))
-        pieces.append((Interval(curve.begin, curve.end), radius))
+        pieces.append((Interval(curve.begin, curve.end), sharp))
         reached = curve.end
     if reached < stretch.end:
         pieces.append((Interval(reached, stretch.end), None))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
@@ -31,16 +32,17 @@ def compare(  # noqa: PLR0913  the parts of a check
 ) -> Check:
     """Build the check that passes while demand does not exceed capacity.
 
-    Utilisation is left out where the capacity is zero, since no finite figure says it.
+    Utilisation is left out where no finite figure says it: at a capacity of zero, or next to it.
     """
     passes = demand.value <= capacity.value
+    utilisation = demand.value / capacity.value if capacity.value > 0.0 else math.inf
     return Check(
         code=code,
         title=title,
         verdict="passes" if passes else "fails",
         demand=demand,
         capacity=capacity,
-        utilisation=demand.value / capacity.value if capacity.value > 0.0 else None,
+        utilisation=utilisation if math.isfinite(utilisation) else None,
         governing=governing,
         would_pass="" if passes else would_pass,
         place=place,

@@ -247,9 +247,9 @@ def test_restraint_throughout_has_a_stiffest_case() -> None:
     assert caught.value.refusals[0].path == ("longitudinal_stiffness",)
 
 
-@pytest.mark.parametrize("degrees", [3.5, 20.0])
-def test_a_long_slight_defect_in_a_curve_buckles_where_movement_begins(degrees: float) -> None:
-    data = inputs(lateral=40.0, amplitude=0.2, reach=1600.0, degrees=degrees)
+@pytest.mark.parametrize("lateral", [25.0, 40.0])
+def test_a_long_slight_defect_in_a_curve_buckles_where_movement_begins(lateral: float) -> None:
+    data = inputs(lateral=lateral, amplitude=0.2, reach=1600.0, degrees=3.5)
     found = defect_path(**data)
     load = 4.0 * data["defect_amplitude"] / data["defect_half_length"] ** 2 + data["curvature"]
     assert found.kind is PathKind.SNAP_THROUGH
@@ -257,6 +257,17 @@ def test_a_long_slight_defect_in_a_curve_buckles_where_movement_begins(degrees: 
     assert found.upper.buckled_force == pytest.approx(data["lateral_resistance"] / load, rel=2e-3)
     assert found.lower is not None
     assert buckling_energy(path=found, temperature_rise=found.lower.temperature_rise) > 0.0
+
+
+@pytest.mark.parametrize("shape", list(BuckleShape))
+def test_no_rise_exceeds_that_which_moves_the_whole_curve(shape: BuckleShape) -> None:
+    data = inputs(degrees=8.0, shape=shape)
+    found = defect_path(**data)
+    axial = 2.0 * data["elastic_modulus"] * data["area"]
+    shift = data["lateral_resistance"] / (data["curvature"] * axial * data["expansion_coefficient"])
+    assert found.curve_shift_rise == pytest.approx(shift, rel=1e-12)
+    assert shift > max(point.temperature_rise for point in found.points) > 0.8 * shift
+    assert path(shape=shape).curve_shift_rise is None
 
 
 def test_a_path_that_begins_beyond_its_peak_says_so() -> None:

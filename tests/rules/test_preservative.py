@@ -17,7 +17,7 @@ def count(**rest: Any) -> PreservativeResult:
             "renewed_share": 0.0,
             "plate_length": 14 * INCH,
             "plate_width": 7.75 * INCH,
-            "margin": 0.0,
+            "adze_margin": 0.0,
             "coats": 1,
             "coverage": 100 * FOOT**2 / GALLON,
             **rest,
@@ -30,7 +30,7 @@ def count(**rest: Any) -> PreservativeResult:
 
 @pytest.mark.parametrize(("margin", "area", "gallons"), [(0.0, 4898, 49.0), (1.0, 7042, 70.4)])
 def test_a_mile_of_3250_ties(margin: float, area: float, gallons: float) -> None:
-    result = count(margin=margin * INCH)
+    result = count(adze_margin=margin * INCH)
     assert result.area / FOOT**2 == pytest.approx(area, abs=0.5)
     assert result.volume / GALLON == pytest.approx(gallons, abs=0.05)
 

@@ -137,7 +137,7 @@ def test_clamped_at_the_end_shifts_twice() -> None:
     middle = hauling_curve.evaluate(HAUL)
     end = hauling_curve.evaluate(replace(HAUL, clamped_at="end"))
     assert end.end_shift == pytest.approx(2 * middle.end_shift)
-    short = hauling_curve.evaluate(replace(HAUL, deflection=0.1))
+    short = hauling_curve.evaluate(replace(HAUL, turn_angle=0.1))
     assert short.end_shift == pytest.approx(0.12)
 
 

@@ -309,8 +309,8 @@ def test_curve_checks_at_their_limits() -> None:
     over = curve_load.evaluate(replace(CURVE, inward_shift=limit * 1.01))
     assert [at_limit.checks[0].verdict, over.checks[0].verdict] == ["passes", "fails"]
     needed = curve_load.evaluate(CURVE).resistance_needed
-    assert curve_load.evaluate(replace(CURVE, lateral_resistance=needed)).checks[1].verdict == "passes"
-    assert curve_load.evaluate(replace(CURVE, lateral_resistance=needed * 0.99)).checks[1].verdict == "fails"
+    assert curve_load.evaluate(replace(CURVE, tie_resistance=needed)).checks[1].verdict == "passes"
+    assert curve_load.evaluate(replace(CURVE, tie_resistance=needed * 0.99)).checks[1].verdict == "fails"
     assert curve_load.evaluate(CURVE).checks[1].verdict == "not-checked"
     assert path_of(lambda: curve_load.evaluate(replace(CURVE, degree=0.1))) == ("radius",)
     assert path_of(lambda: curve_load.evaluate(replace(CURVE, hottest=250.0))) == ("coldest",)

@@ -56,7 +56,7 @@ def test_operations_equal_the_rules_that_count_them() -> None:
             renewed_share=0.2,
             plate_length=0.3,
             plate_width=0.2,
-            margin=0.0,
+            adze_margin=0.0,
             coats=1,
             coverage=1.0,
         )

@@ -160,7 +160,8 @@ class Integrals(NamedTuple):
         rise: temperature rise [K].
         take_up: `Z`, length taken up by one half of the buckle [m].
         energy: energy above that of the unbuckled track at the same rise, both halves [J].
-        holds: whether every lobe moves the way its resistance was taken to oppose, all along.
+        holds: whether every lobe moves the way its resistance was taken to oppose, all along, and a curve far from the
+            buckle stays where it is.
     """
 
     force: Array
@@ -246,7 +247,8 @@ def integrate(line: Line, shapes: list[Shape]) -> Integrals:
     inner_nodes = np.sum(place[:, :, None] < nodes[:, None, :], axis=2)
     against = np.where(inner_nodes % 2 == 1, -deflection, deflection)
     holds = np.all(against >= -1e-9 * np.max(np.abs(deflection), axis=1, keepdims=True), axis=1)
-    holds &= line.resistance > force * line.curvature
+    # In a curve the track far away must stay put under the full force, or nothing here means anything.
+    holds &= line.resistance > far * line.curvature
     return Integrals(
         force=force,
         rise=far / (line.axial * line.expansion),

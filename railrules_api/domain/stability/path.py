@@ -47,7 +47,8 @@ def defect_path(  # noqa: PLR0913 - one keyword for each physical input
     and `EA = 2 E A`; turning stiffness of the fastenings is left out; lateral resistance is constant.
 
     The upper rise is the first maximum of the rise along the path, the lower rise the smallest value after it. A fall of
-    less than 0.2 per cent of the rise does not count as a snap: such a path is called progressive.
+    less than 0.2 per cent of the rise does not count as a snap: such a path is called progressive. In a curve every rise
+    stays below `F R / (EA alpha)`, at which the whole curve slides outwards.
 
     Args:
         elastic_modulus: of the rail steel [Pa].
@@ -124,7 +125,9 @@ def _assemble(points: list[Point]) -> BucklingPath:
             kind = PathKind.SNAP_THROUGH
     if kind is PathKind.NO_DEFECT and lower is not None:
         values = [value for value in values if value.temperature_rise < _STRAIGHT_CEILING * lower.temperature_rise]
-    return BucklingPath(kind=kind, upper=upper, lower=lower, points=tuple(values))
+    line = points[0].line
+    shift = line.resistance / (line.curvature * line.axial * line.expansion) if line.curvature > 0.0 else None
+    return BucklingPath(kind=kind, upper=upper, lower=lower, points=tuple(values), curve_shift_rise=shift)
 
 
 def _onset(line: Line) -> list[Equilibrium]:

@@ -71,9 +71,12 @@ class BucklingPath:
         upper: state at the upper buckling rise; None unless the path snaps through.
         lower: state at the lower buckling rise; None for a progressive path.
         points: the equilibria in the order of growing deflection, three or more.
+        curve_shift_rise: rise at which the whole curve would slide outwards, `F R / (EA alpha)`, which ends every path;
+            None on straight track [K].
     """
 
     kind: PathKind
     upper: Equilibrium | None
     lower: Equilibrium | None
     points: tuple[Equilibrium, ...]
+    curve_shift_rise: float | None

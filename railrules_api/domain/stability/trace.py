@@ -53,8 +53,10 @@ def trace(line: Line) -> list[Point]:
     if not points:
         return []
     held = [bool(value) for value in integrate(line, [point.shape for point in points]).holds]
-    sound = next((index for index, value in enumerate(held) if not value), len(points))
-    kept = points[:sound]
+    # A curve may be unable to stand the rises of the largest deflections; the path then ends before them.
+    first = held.index(True) if True in held else len(held)
+    last = next((index for index in range(first, len(held)) if not held[index]), len(held))
+    kept = points[first:last]
     if kept and line.lobes > 1 and line.amplitude > 0.0:
         kept.extend(_alone(kept[-1]))
     kept.reverse()

@@ -14,7 +14,6 @@ from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, ranges_of
 from railrules_api.rules.quantities.lines import Line
 
-
 PinnedEvery = Annotated[
     int,
     Field(

@@ -13,7 +13,6 @@ from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import RenewedShare, TieKind, held_by_others, kept_ties, ranges_of
 from railrules_api.rules.quantities.lines import Line
 
-
 AdzeMargin = Annotated[
     float,
     Field(
@@ -68,7 +67,7 @@ class PreservativeInput:
             taken=Taken("plate", "tie-plates", "width"),
         ),
     ]
-    margin: AdzeMargin
+    adze_margin: AdzeMargin
     coats: Coats
     coverage: Coverage
 
@@ -93,7 +92,7 @@ def evaluate(given: PreservativeInput) -> PreservativeResult:
     """
     ties = sum(part.count for part in ranges_of(given.stretch)) if given.tie_kind == "wood" else 0
     seats = kept_ties(ties, given.renewed_share) * rail_count(given.stretch.rails)
-    each = (given.plate_length + 2.0 * given.margin) * (given.plate_width + 2.0 * given.margin)
+    each = (given.plate_length + 2.0 * given.adze_margin) * (given.plate_width + 2.0 * given.adze_margin)
     area = seats * each
     volume = area * given.coats / given.coverage
     return PreservativeResult(

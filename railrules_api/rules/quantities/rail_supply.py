@@ -15,7 +15,6 @@ from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import METRES_PER_MILE
 from railrules_api.rules.quantities.lines import Line
 
-
 SpareShare = Annotated[
     float,
     Field("Stock rails kept as spare, over those laid.", symbol="q_s", at_least=0.0, at_most=1.0, default="spare-rail-share"),

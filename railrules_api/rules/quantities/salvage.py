@@ -10,7 +10,7 @@ from railrules_api.domain.anchoring import anchored_runs
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
-from railrules_api.domain.patterns import AnchorPattern  # noqa: TC001  hints are read at run time
+from railrules_api.domain.patterns import AnchorPattern
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import (

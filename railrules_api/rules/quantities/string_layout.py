@@ -14,7 +14,7 @@ from railrules_api.domain.kinds import Kind
 from railrules_api.domain.laying import lay
 from railrules_api.domain.layout import SLACK
 from railrules_api.domain.strings import Laying, Rail
-from railrules_api.domain.track import Station  # noqa: TC001  read at run time to describe the fields
+from railrules_api.domain.track import Station
 from railrules_api.rules.common import OWN_STANDARDS
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.lines import Line

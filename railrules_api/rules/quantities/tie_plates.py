@@ -89,7 +89,7 @@ class TiePlatesResult:
     plates_left: Annotated[int, Field("Plates that lie under the left rail.")]
     plates_right: Annotated[int, Field("Plates that lie under the right rail.")]
     mass: Annotated[float | None, Field("Mass of the plates that lie in track.", kind=Kind.MASS)] = None
-    checks: Annotated[tuple[Check, ...], Field("Does the plate take the rail's base?")]
+    checks: Annotated[tuple[Check, ...], Field("Whether the plate takes the base of the rail.")]
     note: Annotated[str | None, Field("Why none is counted, where none is.")] = None
     lines: Annotated[tuple[Line, ...], Field("Plates to order.")]
 

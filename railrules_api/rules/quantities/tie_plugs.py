@@ -21,7 +21,6 @@ from railrules_api.rules.quantities.given import (
 )
 from railrules_api.rules.quantities.lines import Line
 
-
 HoleFilling = Annotated[Literal["plugs", "compound"], Field("What fills the holes.", default="hole-filling")]
 HoleSide = Annotated[
     float,

@@ -11,7 +11,7 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
-from railrules_api.domain.patterns import AnchorPattern  # noqa: TC001  hints are read at run time
+from railrules_api.domain.patterns import AnchorPattern
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import (
@@ -27,7 +27,7 @@ from railrules_api.rules.quantities.given import (
     ranges_of,
     worked_length,
 )
-from railrules_api.rules.quantities.lines import Line  # noqa: TC001  hints are read at run time
+from railrules_api.rules.quantities.lines import Line
 from railrules_api.rules.quantities.spikes import in_bands
 
 if TYPE_CHECKING:

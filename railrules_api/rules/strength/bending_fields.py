@@ -1,6 +1,6 @@
 """What the bending of rail under wheels depends on, and what is answered."""
 
-# ruff: noqa: TC001  the edge reads the annotations at run time
+
 from __future__ import annotations
 
 from dataclasses import dataclass

@@ -26,7 +26,7 @@ class HaulingCurveInput:
 
     radius: Radius = None
     degree: Degree = None
-    deflection: Annotated[
+    turn_angle: Annotated[
         float | None,
         Field(
             "Angle that the curve turns through; without it longer than the string.",
@@ -168,7 +168,7 @@ def evaluate(given: HaulingCurveInput) -> HaulingCurveResult:
     half = given.rack_spacing / 2
     free_length = given.string_length / (2 if given.clamped_at == "middle" else 1)
     turned = free_length / radius
-    angle = turned if given.deflection is None else min(turned, given.deflection)
+    angle = turned if given.turn_angle is None else min(turned, given.turn_angle)
     shift = given.rack_offset * angle
     lateral = given.second_moment_lateral
     return HaulingCurveResult(

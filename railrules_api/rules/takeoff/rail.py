@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
 from railrules_api.domain.counting import SLACK
@@ -64,7 +65,8 @@ def _hole(feature: JobFeature, supply: Supply) -> tuple[Interval, Closing] | Non
     if feature.end is None:
         if not feature.rule.breaks_string:
             return None
-        return Interval(feature.begin, feature.begin), INSULATED if feature.kind == INSULATED else "joint"
+        closing: Closing = "insulated-joint" if feature.kind == INSULATED else "joint"
+        return Interval(feature.begin, feature.begin), closing
     if not feature.rule.rail_through:
         return Interval(feature.begin, feature.end), supply.fixed_tie_in
     if feature.rule.breaks_string:
@@ -87,7 +89,7 @@ def _pieces(segment: Segment, supply: Supply) -> Iterator[tuple[float, float, Cl
     points = sorted(hole.begin for hole in holes if hole.end == hole.begin)
     for part in parts:
         cuts = [part.begin, *(point for point in points if part.begin < point < part.end), part.end]
-        for begin, end in zip(cuts, cuts[1:], strict=False):
+        for begin, end in pairwise(cuts):
             yield (
                 begin,
                 end,

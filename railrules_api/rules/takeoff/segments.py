@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
 
     from railrules_api.domain.anchoring import AnchorZone
+    from railrules_api.domain.strings import Rail
     from railrules_api.rules.model import Rule
     from railrules_api.rules.quantities.lines import Line
     from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
@@ -74,14 +75,14 @@ def check_segment(segment: Segment) -> None:
 
 
 def _check_feature(feature: JobFeature, segment: Segment) -> None:
-    limits = {"minimum": segment.begin, "maximum": segment.end}
+    low, high = segment.begin, segment.end
     if not segment.begin <= feature.begin <= segment.end:
-        raise refuse("begin", reason="the feature lies outside its segment", value=feature.begin, **limits)
+        raise refuse("begin", reason="the feature lies outside its segment", value=feature.begin, minimum=low, maximum=high)
     if feature.end is not None:
         if feature.end <= feature.begin:
             raise refuse("end", reason="end must lie beyond begin", value=feature.end, minimum=feature.begin)
         if feature.end > segment.end:
-            raise refuse("end", reason="the feature lies outside its segment", value=feature.end, **limits)
+            raise refuse("end", reason="the feature lies outside its segment", value=feature.end, minimum=low, maximum=high)
 
 
 def check_job(job: Job) -> None:
@@ -120,15 +121,15 @@ def _check_overlaps(job: Job, positions: list[int]) -> None:
             reached[rail] = (segment.end, position)
 
 
-def rails_of(segment: Segment) -> tuple[str, ...]:
+def rails_of(segment: Segment) -> tuple[Rail, ...]:
     """Return the rails that a segment renews, by hand along rising stations."""
     if segment.rails == "both":
         return ("left", "right")
     if segment.rails in ("left", "right"):
         return (segment.rails,)
     # in a curve to the right the left rail is the high one; `check` has made sure that all curves have one hand
-    outer = "left" if segment.curves[0].hand == "right" else "right"
-    inner = "right" if outer == "left" else "left"
+    outer: Rail = "left" if segment.curves[0].hand == "right" else "right"
+    inner: Rail = "right" if outer == "left" else "left"
     return (outer,) if segment.rails == "high" else (inner,)
 
 
@@ -220,7 +221,7 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
                 renewed_share=share,
                 plate_length=new.plate_length,
                 plate_width=new.plate_width,
-                margin=new.adze_margin,
+                adze_margin=new.adze_margin,
                 coats=new.preservative_coats,
                 coverage=new.preservative_coverage,
             ),

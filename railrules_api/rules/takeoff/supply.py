@@ -35,7 +35,6 @@ from railrules_api.rules.quantities.train_loads import (
     UnloadedAtOnce,
 )
 
-
 TieIn = Literal["weld", "compromise-weld", "joint", "compromise-joint"]
 
 

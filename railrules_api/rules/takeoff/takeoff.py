@@ -205,10 +205,11 @@ def _checks(workings: list[Working]) -> tuple[JobCheck, ...]:
 def _changes(job: Job, terms: Mapping[str, ItemTerms], lines: tuple[JobLine, ...]) -> AllowanceTerms:
     """Return what the job changes of the items' terms; an item that is in no line and no catalogue is a slip of the pen."""
     known = {*terms, *(line.item for line in lines)}
-    for field, entries in (("allowances", job.allowances), ("packaging", job.packaging)):
-        for position, entry in enumerate(entries):
-            if entry.item not in known:
-                raise refuse(field, position, "item", reason="no such item", value=entry.item, allowed=tuple(sorted(known))[:200])
+    named = [("allowances", position, entry.item) for position, entry in enumerate(job.allowances)]
+    named += [("packaging", position, entry.item) for position, entry in enumerate(job.packaging)]
+    for field, position, item in named:
+        if item not in known:
+            raise refuse(field, position, "item", reason="no such item", value=item, allowed=tuple(sorted(known))[:200])
     return AllowanceTerms(
         {entry.item: entry.share for entry in job.allowances},
         {entry.item: (entry.package, entry.pieces) for entry in job.packaging},
@@ -280,8 +281,9 @@ RULE = Rule(
     id="takeoffs",
     title="Takeoff of a relay job",
     summary=(
-        "Every quantity, order, train load, recovered material, check and price of a relay job in one answer. Each line comes from "
-        "the same rule that answers the question alone; allowances and rounding are applied once, to the job's total of an item."
+        "Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line comes "
+        "from the same rule that answers the question alone; allowances and rounding are applied once, to the job's total of an "
+        "item."
     ),
     formulas=(
         Formula("mass_in", "sum of the masses ordered", exact=False),

@@ -64,7 +64,7 @@ class CurveLoadInput:
             default="neutral-drift",
         ),
     ]
-    lateral_resistance: Annotated[
+    tie_resistance: Annotated[
         float | None,
         Field("Lateral resistance of one tie in its ballast.", kind=Kind.FORCE, at_least=1.0, at_most=1e6),
     ] = None
@@ -146,21 +146,21 @@ def _loss_check(given: CurveLoadInput, lost: float, radius: float) -> Check:
 def _lateral_check(given: CurveLoadInput, needed: float) -> Check:
     code, title = "curve-lateral", "Lateral resistance of a tie against the radial load"
     place = "equilibrium P / R, static; holds no reserve against buckling or trains"
-    if given.lateral_resistance is None:
+    if given.tie_resistance is None:
         return Check(
             code=code,
             title=title,
             verdict="not-checked",
             demand=Amount(needed, Kind.FORCE),
-            governing="lateral_resistance",
+            governing="tie_resistance",
             place=place,
         )
     return compare(
         code=code,
         title=title,
         demand=Amount(needed, Kind.FORCE),
-        capacity=Amount(given.lateral_resistance, Kind.FORCE),
-        governing="lateral_resistance",
+        capacity=Amount(given.tie_resistance, Kind.FORCE),
+        governing="tie_resistance",
         would_pass=f"lateral resistance of {words.force(needed)} for each tie, or closer ties",
         place=place,
     )

@@ -16,7 +16,7 @@ from railrules_api.rules.common import NEUTRAL_TEMPERATURE_DRIFTS, OWN_STANDARDS
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.thermal.laying_adjustment import eighths
 from railrules_api.rules.thermal.laying_record import RecordItem, laying_record
-from railrules_api.rules.thermal.restraint_fields import Resistance  # noqa: TC001  read at run time
+from railrules_api.rules.thermal.restraint_fields import Resistance
 
 MOST_MARKS: Final = 1000
 _SMALL: Final = ("in", "mm")

@@ -9,7 +9,7 @@ from typing import Annotated, Final, Literal
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
-from railrules_api.rules.checks import Check  # noqa: TC001  read at run time
+from railrules_api.rules.checks import Check
 from railrules_api.rules.common import (
     NEUTRAL_TEMPERATURE_DRIFTS,
     OWN_STANDARDS,

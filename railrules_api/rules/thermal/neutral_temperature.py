@@ -15,7 +15,7 @@ from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.common import NEUTRAL_TEMPERATURE_DRIFTS, OWN_STANDARDS, Area, ElasticModulus, Expansion, RailTemperature
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.radius import Degree, Radius, radius_from
-from railrules_api.rules.thermal.restraint_fields import Resistance  # noqa: TC001  read at run time
+from railrules_api.rules.thermal.restraint_fields import Resistance
 
 _SMALL: Final = ("in", "mm")
 

@@ -1,0 +1,30 @@
+"""What all tests share: one service around the catalogue as shipped."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import pytest
+
+from railrules_api.api.service import Service, start
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from litestar import Litestar
+    from litestar.testing import TestClient
+
+
+@pytest.fixture(scope="session")
+def service() -> Service:
+    return start()
+
+
+@pytest.fixture(scope="session")
+def http(service: Service) -> Iterator[TestClient[Litestar]]:
+    from litestar.testing import TestClient  # noqa: PLC0415
+
+    from railrules_api.api.app import create_app  # noqa: PLC0415
+
+    with TestClient(create_app(service), raise_server_exceptions=False) as client:
+        yield client
