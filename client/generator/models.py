@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING, cast
 
 from generator.reading import GenerationError, camel, is_quantity, objects, reference
-from generator.writing import call, docstring, limits_of, literal_lines, safe_name, sentence, tuple_lines, type_of
+from generator.writing import broken, call, docstring, limits_of, literal_lines, safe_name, sentence, tuple_lines, type_of
 
 if TYPE_CHECKING:
     from generator.reading import Document, Tree
@@ -66,10 +67,6 @@ def _field(name: str, kind: str, *, required: bool) -> str:
         return f"{_TAB}{python}: {kind}{default}"
     default = f"field(default=UNSET, {renamed})" if renamed else "UNSET"
     return f"{_TAB}{python}: {kind} | UnsetType = {default}"
-
-
-def _wide(line: str) -> str:
-    return f"{line}  # noqa: E501" if len(line) > 130 else line  # noqa: PLR2004  ruff's line length
 
 
 def _constructor(fields: list[tuple[str, str, bool]]) -> list[str]:
@@ -167,7 +164,7 @@ def source(document: Document) -> str:
                 aliases.append([f"{name}: TypeAlias = {type_of(schema, answer=key in document.received)}"])
         except GenerationError as error:
             raise GenerationError(f"{key}: {error}") from error
-    body = "\n\n\n".join("\n".join(_wide(line) for line in part) for part in [*parts, *aliases])
+    body = "\n\n\n".join("\n".join(piece for line in part for piece in broken(line)) for part in [*parts, *aliases])
     tail = "\n".join(
         [
             *tuple_lines("", "QUANTITIES: Final", quantities),
@@ -178,24 +175,31 @@ def source(document: Document) -> str:
             "]",
         ]
     )
-    return f"{_HEAD.format(title=document.title, version=document.version)}\n{_imports(body)}\n\n\n{body}\n\n\n{tail}\n"
+    types = " ".join(
+        type_of(value, answer=key not in document.sent)
+        for key in names
+        for value in (document.schemas[key].get("properties", {}) or {"": document.schemas[key]}).values()
+        if not is_quantity(document.schemas[key])
+    )
+    imports = _imports(f"{types} {'Literal' if quantities else ''}", body)
+    return f"{_HEAD.format(title=document.title, version=document.version)}\n{imports}\n\n\n{body}\n\n\n{tail}\n"
 
 
-def _imports(body: str) -> str:
-    """Return the imports that a body needs: structs resolve their fields from the module at run time."""
+def _imports(types: str, body: str) -> str:
+    """Return the imports of the module: structs resolve the types of their fields from it at run time."""
 
     def used(*names: str) -> list[str]:
-        return [name for name in names if f"{name}[" in body or f" {name}" in body or f"({name}" in body]
+        return [name for name in names if re.search(rf"\b{name}\b", types)]
 
-    lines: list[str] = []
-    collections = used("Mapping", "Sequence")
-    if collections:
-        lines.append(f"from collections.abc import {', '.join(collections)}")
-    if used("Decimal"):
-        lines.append("from decimal import Decimal")
-    lines.append(f"from typing import {', '.join(['TYPE_CHECKING', 'ClassVar', 'Final', *used('Literal'), 'TypeAlias'])}")
-    from_msgspec = [name for name in ("UNSET", "Struct", "UnsetType", "field") if name != "field" or "field(" in body]
-    lines += ["", f"from msgspec import {', '.join(from_msgspec)}", ""]
-    own = ["Quantity"] if "measured(self" not in body else ["Measured", "Quantity", "measured"]
-    lines.append(f"from railrules_client._quantities import {', '.join(own)}")
+    typing = ["TYPE_CHECKING", "ClassVar", "Final", *used("Literal"), "TypeAlias"]
+    own = ["Measured", "Quantity", "measured"] if "measured(self" in body else ["Quantity"]
+    lines = [
+        *(f"from collections.abc import {', '.join(found)}" for found in [used("Mapping", "Sequence")] if found),
+        *(f"from decimal import {name}" for name in used("Decimal")),
+        f"from typing import {', '.join(typing)}",
+        "",
+        f"from msgspec import {', '.join(['UNSET', 'Struct', 'UnsetType', *(['field'] if ' = field(' in body else [])])}",
+        "",
+        f"from railrules_client._quantities import {', '.join(own)}",
+    ]
     return "\n".join(lines)

@@ -124,8 +124,12 @@ class Document:
     received: frozenset[str]
 
 
-def _named(path: str, method: str) -> tuple[str, str]:
-    """Return the resource and the method under which the client offers a path."""
+def _named(path: str, method: str, verb: str) -> tuple[str, str]:
+    """Return the resource and the method under which the client offers a path.
+
+    Below a resource the path names the method (`quantities.ties`); the resource itself is listed, got by its id, or
+    else acted on by the verb of its operationId (`takeoffs.create`).
+    """
     parts = [part for part in path.split("/") if part]
     versioned = bool(parts) and re.fullmatch(r"v\d+", parts[0]) is not None
     if versioned:
@@ -136,8 +140,8 @@ def _named(path: str, method: str) -> tuple[str, str]:
     if not versioned:
         return "service", words[0]
     if parts[-1].startswith("{"):
-        return words[0], {"get": "get", "put": "replace", "delete": "delete"}.get(method, method)
-    return words[0], {"get": "list", "post": "create"}.get(method, method)
+        return words[0], "get" if method == "get" else verb
+    return words[0], "list" if method == "get" else verb
 
 
 def _answers(operation: Tree) -> tuple[Answer, ...]:
@@ -158,7 +162,7 @@ def _problems(operation: Tree, shared: Tree) -> tuple[tuple[int, str], ...]:
 
 
 def _operation(path: str, method: str, operation: Tree, shared: Tree) -> Operation:
-    group, name = _named(path, method)
+    group, name = _named(path, method, snake(operation["operationId"]).partition("_")[0])
     body: Tree = operation.get("requestBody", {}).get("content", {})
     sent_as = None if not body else _JSON if _JSON in body else next(iter(body))
     return Operation(
@@ -231,7 +235,7 @@ def read(tree: Tree) -> Document:
         raise GenerationError(f"two operations by one name: {sorted(twice)}")
     sent = {operation.request for operation in operations if operation.request}
     received = {answer.component for operation in operations for answer in operation.answers if answer.component}
-    received |= {name for response in responses.values() for name in _references(response)}
+    received |= {name for response in responses.values() for name in _references(response.get("content", {}))}
     return Document(
         title=tree["info"]["title"],
         version=tree["info"]["version"],

@@ -90,14 +90,21 @@ def tuple_lines(indent: str, head: str, words: list[str]) -> list[str]:
     return [f"{indent}{head} = (", *body, f"{indent})"]
 
 
+def broken(line: str) -> list[str]:
+    """Return a line of code with its closed list of words as a paragraph, where it is too long for one line."""
+    head, opening, rest = line.partition("Literal[")
+    if len(line) <= WIDTH or not opening:
+        return [line]
+    words, _, tail = rest.partition("]")
+    indent = head[: len(head) - len(head.lstrip())]
+    inner = indent + _TAB
+    body = textwrap.wrap(f"{words},", WIDTH, initial_indent=inner, subsequent_indent=inner, break_on_hyphens=False)
+    return [f"{head}Literal[", *body, f"{indent}]{tail}"]
+
+
 def literal_lines(indent: str, head: str, values: list[str]) -> list[str]:
     """Return `head = Literal[...]` wrapped as a paragraph."""
-    one = f"{indent}{head} = {literal(values)}"
-    if len(one) <= WIDTH:
-        return [one]
-    words = ", ".join(f'"{value}"' for value in values) + ","
-    body = textwrap.wrap(words, WIDTH, initial_indent=indent + _TAB, subsequent_indent=indent + _TAB)
-    return [f"{indent}{head} = Literal[", *body, f"{indent}]"]
+    return broken(f"{indent}{head} = {literal(values)}")
 
 
 _PLAIN = {"string": "str", "number": "float", "integer": "int", "boolean": "bool", "null": "None"}
@@ -119,7 +126,7 @@ def _union(arms: list[str]) -> str:
     return " | ".join(dict.fromkeys(arm for arm in arms if arm != "None")) + (" | None" if "None" in arms else "")
 
 
-def type_of(schema: Tree, *, answer: bool, measured: frozenset[str] = frozenset()) -> str:  # noqa: PLR0911  one a form
+def type_of(schema: Tree, *, answer: bool, measured: frozenset[str] = frozenset()) -> str:
     """Return the Python type of a schema.
 
     Args:

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, cast
 
 from railrules_client._generated.models import (
     QUANTITIES,
-    Amount,
     Angle,
     Force,
     Length,
@@ -37,18 +36,19 @@ def quantity(given: Measured) -> Quantity[str]:
     """
     if isinstance(given, Quantity):
         return given
-    # the amount comes last, because it takes every unit
-    kinds = [*(kind for kind in cast("tuple[type[Quantity[str]], ...]", QUANTITIES) if kind.__name__ != Amount.__name__)]
-    kinds.append(cast("type[Quantity[str]]", Amount))
+    # kinds that take many units, such as an amount, come last
+    kinds = sorted(cast("tuple[type[Quantity[str]], ...]", QUANTITIES), key=lambda kind: len(kind.codes))
     if isinstance(given, str):
         value, code = parse(given)
-        for kind in kinds:
-            if code in kind.codes:
-                return kind(value, code)
-        near = get_close_matches(code, {known for kind in kinds for known in kind.codes}, n=5)
-        hint = f"; near: {', '.join(sorted(near))}" if near else ""
-        raise ValueError(f"{given!r}: there is no unit {code!r}{hint}")
-    return cast("type[Quantity[str]]", Amount).of(given)
+    else:
+        found = kinds[-1].of(given)
+        value, code = found.value, found.unit
+    for kind in kinds:
+        if code in kind.codes:
+            return kind(value, code)
+    near = get_close_matches(code, {known for kind in kinds for known in kind.codes}, n=5)
+    hint = f"; near: {', '.join(sorted(near))}" if near else ""
+    raise ValueError(f"{given!r}: there is no unit {code!r}{hint}")
 
 
 def feet(value: float) -> Length:

@@ -181,7 +181,7 @@ _WRITTEN = {  # other ways to write a unit -> its code; `ton` alone is left out 
 }  # fmt: skip
 _NUMBER = re.compile(
     r"(?P<sign>[+-]?)(?:(?:(?P<whole>\d+)[ -])?(?P<over>\d+)/(?P<under>\d+)"
-    r"|(?P<plain>(?:\d{1,3}(?:,\d{3})+|\d+)?(?:\.\d*)?(?:[eE][+-]?\d+)?))\s*(?P<unit>(?:1\s*/|\D).*|)$"
+    r"|(?P<plain>(?:\d{1,3}(?:,\d{3})+|\d+)?(?:\.\d*)?(?:[eE][+-]?\d+)?))\s*(?P<unit>(?:1\s*/|[^\W\d_]|['\"%/]).*|)$"
 )
 
 

@@ -9,7 +9,7 @@ from msgspec import UNSET
 
 from railrules_api.api.wire import EACH, amount_type, answer_type, quantity_type
 from railrules_api.domain.fields import Slot, slots_of
-from railrules_api.units import System, answer_unit
+from railrules_api.units import UNITS, System, answer_unit
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -28,6 +28,8 @@ def amount_answer(amount: Amount, system: System, preferred: tuple[str, str] | N
     """Return an amount in the units of a system; a count stays a count."""
     if amount.kind is None:
         return amount_type()(amount.value, EACH)
+    if preferred is not None and preferred[0] not in UNITS[amount.kind]:
+        preferred = None  # a field may hold amounts of several kinds, and prefer units for one of them
     unit = answer_unit(amount.kind, system, preferred)
     return amount_type()(_positive_zero(unit.from_si(amount.value)), unit.code)
 

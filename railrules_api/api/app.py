@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 import asyncio
+import hashlib
 import logging
 import re
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
-from litestar import Litestar, Request, Response
+from litestar import HttpMethod, Litestar, Request, Response
 from litestar.exceptions import HTTPException
 from litestar.handlers import HTTPRouteHandler
 
+from railrules_api.api import discovery
+from railrules_api.api.coding import KEPT_FROM, ONCE_FROM, THREAD_FROM, Squeezer, coded_etag, takes_gzip
+from railrules_api.api.edge import ASKED_BY_QUERY, Edge
 from railrules_api.api.headers import accepted, etag_matches, media_type_of
-from railrules_api.api.operations import Asked, Operation, Reply
+from railrules_api.api.operations import Asked, Operation, Parameter, Reply
 from railrules_api.api.problems import MEDIA_TYPE, ProblemError, problem_body
 from railrules_api.api.resources import operations
 
@@ -22,8 +27,6 @@ if TYPE_CHECKING:
     from railrules_api.api.service import Service
 
 _LOG = logging.getLogger("railrules")
-HEAVY_BODY = 20_000
-"""Bodies of more bytes than this are worked in a thread, so that a long takeoff does not hold up its neighbours."""
 SECURITY = {
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
@@ -63,27 +66,64 @@ def _on_anything(request: Request[Any, Any, Any], error: Exception) -> Response[
     return _problem(500, problem_body(500, "the service failed on this request; the fault is ours"))
 
 
-def _reply(reply: Reply, status: int = 200) -> Response[bytes]:
-    headers = {"Cache-Control": reply.cache, "Vary": "Accept", **SECURITY}
-    if reply.etag:
-        headers["ETag"] = reply.etag
-    return Response(reply.body, status_code=status, media_type=reply.media_type, headers=headers)
+async def _response(reply: Reply, request: Request[Any, Any, Any], squeezer: Squeezer) -> Response[bytes]:
+    """Put a reply into the form the caller takes best, or tell that he has it already."""
+    body, etag = reply.body, reply.etag
+    headers = {"Cache-Control": reply.cache, "Vary": "Accept, Accept-Encoding", **reply.headers}
+    coded = len(body) >= (KEPT_FROM if etag else ONCE_FROM) and takes_gzip(request.headers.get("accept-encoding", ""))
+    if coded:
+        etag = coded_etag(etag)
+        headers["Content-Encoding"] = "gzip"
+    if etag:
+        headers["ETag"] = etag
+        if etag_matches(request.headers.get("if-none-match", ""), etag):
+            headers.pop("Content-Encoding", None)
+            return Response(b"", status_code=304, media_type=reply.media_type, headers=headers)
+    if coded:
+        if len(body) > THREAD_FROM:
+            body = await asyncio.to_thread(squeezer.squeezed, body, reply.etag)
+        else:
+            body = squeezer.squeezed(body, reply.etag)
+    return Response(body, status_code=200, media_type=reply.media_type, headers={**SECURITY, **headers})
+
+
+def _refuse_parameter(parameter: Parameter, value: str) -> None:
+    """Refuse the value of a text parameter that its schema does not allow.
+
+    Raises:
+        ProblemError: 400 telling what would do.
+    """
+    schema, name = parameter.schema, parameter.name
+    if schema["type"] != "string":
+        return
+    allowed = schema.get("enum")
+    if allowed is not None:
+        if value not in allowed:
+            raise ProblemError(400, f"{name}={value!r}: one of {', '.join(allowed)} is wanted"[:300])
+        return
+    shortest, longest = schema.get("minLength", 0), schema["maxLength"]
+    if not shortest <= len(value) <= longest:
+        raise ProblemError(400, f"{name}: {shortest} to {longest} characters are wanted, not {len(value)}")
+    if not re.search(schema["pattern"], value):
+        raise ProblemError(400, f"{name}={value!r}: text of the pattern {schema['pattern']} is wanted"[:500])
 
 
 def _query(request: Request[Any, Any, Any], operation: Operation) -> dict[str, str]:
-    known = [parameter.name for parameter in operation.parameters if parameter.place == "query"]
+    known = {parameter.name: parameter for parameter in operation.parameters if parameter.place == "query"}
     found: dict[str, str] = {}
     for name, value in request.query_params.multi_items():
         if name not in known:
             raise ProblemError(400, f"unknown query parameter {name!r}; known: {', '.join(known) or 'none'}"[:500])
         if name in found:
             raise ProblemError(400, f"the query parameter {name!r} stands twice")
+        _refuse_parameter(known[name], value)
         found[name] = value
     return found
 
 
-def _endpoint(operation: Operation, service: Service) -> Callable[..., Any]:
+def _endpoint(operation: Operation, service: Service, squeezer: Squeezer) -> Callable[..., Any]:
     wants_body = operation.request is not None
+    lasting = {} if operation.lifecycle is None else operation.lifecycle.headers()
 
     async def endpoint(request: Request[Any, Any, Any]) -> Response[bytes]:
         accept = accepted(request.headers.get("accept", "*/*"), operation.media_types)
@@ -98,32 +138,40 @@ def _endpoint(operation: Operation, service: Service) -> Callable[..., Any]:
                 raise ProblemError(415, f"send application/json, not {sent or 'a body without a type'}"[:300], headers=headers)
             body = await request.body()
         asked = Asked(dict(request.path_params), _query(request, operation), body, accept)
-        if len(body) > HEAVY_BODY:
+        if operation.slow or len(body) > service.settings.thread_above_bytes:
             reply = await asyncio.to_thread(operation.handler, service, asked)
         else:
             reply = operation.handler(service, asked)
-        if reply.etag and etag_matches(request.headers.get("if-none-match", ""), reply.etag):
-            return Response(
-                b"", status_code=304, media_type=reply.media_type,
-                headers={"ETag": reply.etag, "Cache-Control": reply.cache, "Vary": "Accept"},
-            )  # fmt: skip
-        return _reply(reply)
+        if request.scope.get(ASKED_BY_QUERY):
+            # unlike the answer to a POST, that to a QUERY may be kept, and a validator saves sending it again
+            etag = f'"{hashlib.sha256(reply.body).hexdigest()[:24]}"'
+            reply = replace(reply, etag=etag, cache="private, no-cache")
+        if lasting:
+            reply = replace(reply, headers={**reply.headers, **lasting})
+        return await _response(reply, request, squeezer)
 
     return endpoint
 
 
-def _route(operation: Operation, service: Service) -> HTTPRouteHandler:
+def _route(operation: Operation, service: Service, squeezer: Squeezer) -> HTTPRouteHandler:
     template = re.sub(r"\{(\w+)\}", r"{\1:str}", operation.path)
-    methods = ["GET", "HEAD"] if operation.method == "GET" else ["POST"]
-    return HTTPRouteHandler(template, http_method=methods, status_code=200, name=operation.id)(_endpoint(operation, service))  # type: ignore[arg-type]
+    methods: list[HttpMethod] = [HttpMethod.GET, HttpMethod.HEAD] if operation.method == "GET" else [HttpMethod.POST]
+    return HTTPRouteHandler(template, http_method=methods, status_code=200, name=operation.id)(
+        _endpoint(operation, service, squeezer)
+    )
 
 
 def create_app(service: Service) -> Litestar:
     """Build the application around a service."""
-    return Litestar(
-        route_handlers=[_route(operation, service) for operation in operations()],
+    squeezer = Squeezer()
+    table = (*operations(), *discovery.operations())
+    app = Litestar(
+        route_handlers=[_route(operation, service, squeezer) for operation in table],
         exception_handlers={ProblemError: _on_problem, HTTPException: _on_http, Exception: _on_anything},
         request_max_body_size=service.settings.max_body_bytes,
         openapi_config=None,
         logging_config=None,
     )
+    queried = frozenset(operation.path for operation in table if operation.request is not None)
+    app.asgi_handler = Edge(app.asgi_handler, queried)
+    return app

@@ -164,9 +164,25 @@ def _tuple(given: Any, binding: Binding, path: Path) -> tuple[Any, ...]:  # noqa
     return tuple(given)
 
 
-def _many(record: type) -> Callable[[Any, Binding, Path], Any]:
+def _refuse_mixed(given: Any, record: type, binding: Binding, path: Path) -> None:  # noqa: ANN401
+    """Refuse the first record of a list that has a quantity in another unit than those before it."""
+    names = [slot.name for slot in slots_of(record) if slot.shape == "quantity"]
+    first: str | None = None
+    for position, item in enumerate(given):
+        for name in names:
+            unit = getattr(getattr(item, name), "unit", None)
+            first = first or unit
+            if unit not in (None, first):
+                reason = f"the units are mixed: point {position + 1} is given in `{unit}`, those before it in `{first}`"
+                binding.refuse((*path, position, name), reason)
+                return
+
+
+def _many(record: type, *, one_unit: bool) -> Callable[[Any, Binding, Path], Any]:
     def bind(given: Any, binding: Binding, path: Path) -> tuple[Any, ...]:  # noqa: ANN401
         one = binder_of(record)
+        if one_unit:
+            _refuse_mixed(given, record, binding, path)
         return tuple(one(item, binding, (*path, position)) for position, item in enumerate(given))
 
     return bind
@@ -180,7 +196,7 @@ def _slot_binder(slot: Slot) -> Callable[[Any, Binding, Path], Any]:
         return binder_of(slot.record)
     if slot.shape == "records":
         assert slot.record is not None
-        return _many(slot.record)
+        return _many(slot.record, one_unit=slot.field.one_unit)
     simple = {"amount": _amount, "decimal": _decimal, "numbers": _tuple, "texts": _tuple}
     return simple.get(slot.shape, _plain)
 

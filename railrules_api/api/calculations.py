@@ -40,7 +40,10 @@ class RulebookEntry(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fi
 
     id: Annotated[str, _PRINTED, Meta(description="Id of the default, as `GET /v1/rulebooks` lists them.")]
     value: Annotated[float, Meta(ge=-1e15, le=1e15, description="The number; left out for a word.")] | UnsetType = UNSET
-    unit: Annotated[str, Meta(max_length=40, description="Its unit; left out for a pure number or a word.")] | UnsetType = UNSET
+    unit: (
+        Annotated[str, Meta(max_length=40, pattern=PLAIN_TEXT, description="Its unit; left out for a pure number or a word.")]
+        | UnsetType
+    ) = UNSET
     word: Annotated[str, _PRINTED, Meta(description="The word or catalogue id.")] | UnsetType = UNSET
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+from types import MappingProxyType
 from typing import TYPE_CHECKING, Annotated, Any
 
 import msgspec
@@ -12,7 +13,7 @@ from railrules_api.api.answering import amount_answer, writer_of
 from railrules_api.api.envelope import CautionNote, Citation
 from railrules_api.api.operations import Asked, Reply
 from railrules_api.api.problems import ProblemError
-from railrules_api.api.wire import amount_type, answer_type
+from railrules_api.api.wire import LINES, amount_type, answer_type
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Slot, slots_of
 from railrules_api.domain.kinds import Kind
@@ -21,6 +22,8 @@ from railrules_api.rules.registry import ALL, BY_ID
 from railrules_api.units import UNITS, System
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from railrules_api.api.service import Service
     from railrules_api.catalogue.model import Provenance, Row, Table, Value
     from railrules_api.catalogue.rulebook import Rulebook
@@ -29,6 +32,8 @@ if TYPE_CHECKING:
 Word = Annotated[str, Meta(max_length=200)]
 Sentence = Annotated[str, Meta(max_length=10_000)]
 CACHE = "public, max-age=3600, stale-while-revalidate=86400"
+FOR_EVER = "public, max-age=31536000, immutable"
+_NO_HEADERS: Mapping[str, str] = MappingProxyType({})
 
 
 class PrintedValue(msgspec.Struct, frozen=True):
@@ -45,9 +50,11 @@ class CatalogueRow(msgspec.Struct, frozen=True, omit_defaults=True):
     id: Annotated[str, Meta(max_length=80, description="The name used in requests.")]
     title: Annotated[str, Meta(max_length=400, description="The name for people.")]
     values: Annotated[dict[str, PrintedValue], Meta(max_length=100, description="Numbers by property.")]
-    texts: Annotated[dict[str, list[Word]], Meta(max_length=100, description="Words by property.")]
+    texts: Annotated[
+        dict[str, Annotated[list[Word], Meta(max_length=100)]], Meta(max_length=100, description="Words by property.")
+    ]
     also: Annotated[list[Word], Meta(max_length=50, description="Further names by which it goes.")]
-    notes: Annotated[str, Meta(max_length=4000, description="What a user of the row should know.")]
+    notes: Annotated[str, Meta(max_length=4000, pattern=LINES, description="What a user of the row should know.")]
     cite: Annotated[Citation, Meta(description="Where the row as a whole comes from.")]
     spike_pattern: Annotated[answer_type(SpikePattern), Meta(description="The pattern.")] | UnsetType = UNSET  # type: ignore[valid-type]
     anchor_pattern: Annotated[answer_type(AnchorPattern), Meta(description="The pattern.")] | UnsetType = UNSET  # type: ignore[valid-type]
@@ -59,7 +66,7 @@ class CatalogueTable(msgspec.Struct, frozen=True):
 
     table: Annotated[str, Meta(max_length=80, description="Id of the table.")]
     title: Annotated[str, Meta(max_length=200, description="Its title.")]
-    about: Annotated[str, Meta(max_length=4000, description="What its rows are.")]
+    about: Annotated[str, Meta(max_length=4000, pattern=LINES, description="What its rows are.")]
     version: Annotated[str, Meta(max_length=80, description="Version of the catalogue.")]
     rows: Annotated[list[CatalogueRow], Meta(max_length=10_000, description="Rows, in the table's order.")]
 
@@ -265,7 +272,28 @@ def _reply(answer: msgspec.Struct) -> Reply:
     return Reply(body, etag=f'"{hashlib.sha256(body).hexdigest()[:24]}"', cache=CACHE)
 
 
-def _system(asked: Asked) -> System | None:
+def catalogue_reply(
+    service: Service, asked: Asked, body: bytes, media_type: str = "application/json", headers: Mapping[str, str] = _NO_HEADERS
+) -> Reply:
+    """Answer with what the catalogue holds: for ever under an address that names the catalogue's version.
+
+    Raises:
+        ProblemError: the version asked for is not the one in force (404).
+    """
+    current, version = service.catalogue.version, asked.query.get("version")
+    # the version has a plus sign, which unescaped in a query means a space
+    if version is not None and version.replace(" ", "+") != current:
+        raise ProblemError(404, f"version {version[:80]!r} of the catalogue is not here; the one in force is {current}")
+    etag = f'"{hashlib.sha256(body).hexdigest()[:24]}"'
+    return Reply(body, media_type, etag=etag, cache=CACHE if version is None else FOR_EVER, headers=dict(headers))
+
+
+def system_asked(asked: Asked) -> System | None:
+    """Return the system of units that the query names; None where it names none.
+
+    Raises:
+        ProblemError: it names another word (400).
+    """
     units = asked.query.get("units")
     if units is None:
         return None
@@ -276,20 +304,30 @@ def _system(asked: Asked) -> System | None:
     raise ProblemError(400, f"units={units!r}: the units are us or si"[:300])
 
 
-def _bound(asked: Asked, name: str, kind: Kind) -> float | None:
-    """Return a query bound in SI, in the units that `units` names (US when it is left out)."""
+def number_asked(asked: Asked, name: str, unit: str) -> float | None:
+    """Return a number of the query; None where it has none of that name.
+
+    Raises:
+        ProblemError: it is no number from 0 to a million (400).
+    """
     text = asked.query.get(name)
     if text is None:
         return None
-    codes = {Kind.MASS_PER_LENGTH: ("lb_per_yd", "kg_per_m"), Kind.LENGTH: ("in", "mm")}[kind]
-    code = codes[1] if _system(asked) == "si" else codes[0]
     try:
         value = float(text)
     except ValueError:
         value = -1.0
     if not 0.0 <= value <= 1e6:  # noqa: PLR2004  refuses NaN and infinities too
-        raise ProblemError(400, f"{name}={text!r}: a number of {code} from 0 to 1000000 is wanted"[:300])
-    return UNITS[kind][code].to_si(value)
+        raise ProblemError(400, f"{name}={text!r}: a number of {unit} from 0 to 1000000 is wanted"[:300])
+    return value
+
+
+def _bound(asked: Asked, name: str, kind: Kind) -> float | None:
+    """Return a query bound in SI, in the units that `units` names (US when it is left out)."""
+    codes = {Kind.MASS_PER_LENGTH: ("lb_per_yd", "kg_per_m"), Kind.LENGTH: ("in", "mm")}[kind]
+    code = codes[1] if system_asked(asked) == "si" else codes[0]
+    value = number_asked(asked, name, code)
+    return None if value is None else UNITS[kind][code].to_si(value)
 
 
 def _within(row: Row, column: str, lowest: float | None, highest: float | None) -> bool:
@@ -301,7 +339,7 @@ def _within(row: Row, column: str, lowest: float | None, highest: float | None) 
 
 def table_reply(service: Service, table: Table, asked: Asked) -> Reply:
     """Answer a table, filtered where the query says so."""
-    system = _system(asked)
+    system = system_asked(asked)
     rows = list(table.rows.values())
     if table.id == "rail-sections":
         standard = asked.query.get("standard", "").casefold()
@@ -314,11 +352,10 @@ def table_reply(service: Service, table: Table, asked: Asked) -> Reply:
             and _within(row, "mass_per_length", *mass)
             and _within(row, "base_width", *base)
         ]
-    return _reply(
-        CatalogueTable(
-            table.id, table.title, table.about, service.catalogue.version, [row_record(row, service, system) for row in rows]
-        )
+    answer = CatalogueTable(
+        table.id, table.title, table.about, service.catalogue.version, [row_record(row, service, system) for row in rows]
     )
+    return catalogue_reply(service, asked, msgspec.json.encode(answer))
 
 
 def row_reply(service: Service, table: Table, asked: Asked) -> Reply:
@@ -329,7 +366,7 @@ def row_reply(service: Service, table: Table, asked: Asked) -> Reply:
         near = service.catalogue.near(table.id, name[:200])
         hint = f"; near: {', '.join(near)}" if near else ""
         raise ProblemError(404, f"{table.title} has no row {name[:80]!r}{hint}")
-    return _reply(row_record(row, service, _system(asked)))
+    return catalogue_reply(service, asked, msgspec.json.encode(row_record(row, service, system_asked(asked))))
 
 
 def rules_reply(service: Service, _asked: Asked) -> Reply:

@@ -3,43 +3,222 @@
 from __future__ import annotations
 
 import json
+import re
 from typing import TYPE_CHECKING, Any
 
 import msgspec
 
 from railrules_api import __version__
-from railrules_api.api.envelope import Problem
-from railrules_api.api.examples import requests, worked_answer
-from railrules_api.api.problems import MEDIA_TYPE, TITLES
+from railrules_api.api.envelope import Fault, Problem
+from railrules_api.api.examples import example_id, requests, worked_answer
+from railrules_api.api.problems import MEDIA_TYPE, TITLES, problem_body
 from railrules_api.api.resources import TAGS, operations
+from railrules_api.api.wire import LARGEST, PLAIN_TEXT
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
     from railrules_api.api.operations import Operation, Parameter
     from railrules_api.api.service import Service
 
 _REF = "#/components/schemas/{name}"
-_SHARED = (404, 405, 406, 500)
-_WITH_BODY = (400, 413, 415, 422)
+_SHARED = (400, 401, 403, 404, 405, 406, 429, 500, 503)
+_WITH_BODY = (413, 415, 422)
+_SMALL = 2**31
+_COMPONENT_NAME = re.compile(r"^[A-Z][A-Za-z0-9]*$")
 
 DESCRIPTION = (
     "Quantities, train loads, salvage and cost of relaying jointed track with continuous welded rail, and the checks that show "
     "the new rail is safe: every figure from a named rule with a named source. A physical quantity is `{value, unit}`; counts "
     "are plain numbers. Calculations are pure: the same request and versions give the same bytes, and repeating one is safe. "
-    "Answers do not replace the railroad's own standards, local codes or licensed practice."
+    "Each also answers the method QUERY (RFC 10008) with the same body and the same answer, which this version of OpenAPI cannot "
+    "describe. Answers do not replace the railroad's own standards, local codes or licensed practice."
 )
+_PROBLEMS: dict[int, tuple[str, tuple[Fault, ...]]] = {  # status -> an example of what the service says
+    400: (
+        "the body is not JSON: JSON is malformed: unexpected character (byte 12)",
+        (Fault("", "the body is not JSON: JSON is malformed: unexpected character (byte 12)"),),
+    ),
+    401: ("send a key of this service as Authorization: Bearer KEY", ()),
+    403: ("the key does not open this resource", ()),
+    404: ("rail sections has no row '136-RE'; near: 136RE, 136RE-10", ()),
+    405: ("this resource does not know the method; the Allow header lists those it does", ()),
+    406: ("answers come as application/json", ()),
+    413: ("the request body is larger than the service reads", ()),
+    415: ("send application/json, not text/plain", ()),
+    422: (
+        "/rail_temperature: outside the allowed range",
+        (
+            Fault(
+                "/rail_temperature",
+                "outside the allowed range",
+                value='{"value":400,"unit":"degF"}',
+                minimum=-148.0,
+                maximum=212.0,
+                unit="degF",
+            ),
+        ),
+    ),
+    429: ("the requests of this key are used up for now; Retry-After says when to come again", ()),
+    500: ("the service failed on this request; the fault is ours", ()),
+    503: ("the service has more work than it can do; Retry-After says when to come again", ()),
+}
+_HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schema, example)
+    "Cache-Control": (
+        "How long the answer may be kept.",
+        {"type": "string", "maxLength": 200, "pattern": r"^[a-z0-9=, -]*$"},
+        "no-store",
+    ),
+    "ETag": (
+        "Strong validator of this form of the answer; another content coding has another one.",
+        {"type": "string", "maxLength": 100, "pattern": r'^"[\x21\x23-\x7e]*"$'},
+        '"5f0c1a7e9d3b4c2a8e6f1b0d"',
+    ),
+    "Vary": (
+        "Request headers that decide the form of the answer.",
+        {"type": "string", "maxLength": 200, "pattern": r"^[A-Za-z, -]*$"},
+        "Accept, Accept-Encoding",
+    ),
+    "X-Request-Id": (
+        "The request's id: the caller's own when it sent a usable one, else a new one.",
+        {"type": "string", "minLength": 1, "maxLength": 64, "pattern": r"^[A-Za-z0-9._-]+$"},
+        "0f3c9a52c1d94b1e8a77d0c2b6e4f518",
+    ),
+    "traceparent": (
+        "W3C trace context: the caller's trace with this service's span, or a new trace.",
+        {"type": "string", "minLength": 55, "maxLength": 55, "pattern": r"^00-[0-9a-f]{32}-[0-9a-f]{16}-[0-9a-f]{2}$"},
+        "00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01",
+    ),
+    "Allow": (
+        "Methods that the resource knows.",
+        {"type": "string", "maxLength": 100, "pattern": r"^[A-Z, ]*$"},
+        "GET, HEAD, OPTIONS",
+    ),
+    "WWW-Authenticate": (
+        "How to show a key.",
+        {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
+        'Bearer realm="railrules"',
+    ),
+    "Retry-After": (
+        "Seconds to wait before the next attempt.",
+        {"type": "integer", "format": "int32", "minimum": 0, "maximum": 86400},
+        1,
+    ),
+    "RateLimit": (
+        "What is left of the quota; sent while the operator has limits on.",
+        {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
+        '"default";r=50;t=30',
+    ),
+    "Deprecation": (
+        "Since when the operation is deprecated (RFC 9745): seconds since 1970 after an @.",
+        {"type": "string", "maxLength": 20, "pattern": r"^@[0-9]+$"},
+        "@1798761600",
+    ),
+    "Sunset": (
+        "When the operation will be gone (RFC 8594).",
+        {"type": "string", "maxLength": 40, "pattern": r"^[A-Z][a-z]{2}, [0-9]{2} [A-Z][a-z]{2} [0-9]{4} [0-9:]{8} GMT$"},
+        "Fri, 31 Dec 2027 00:00:00 GMT",
+    ),
+}
+_ON_ALL = ("X-Request-Id", "traceparent", "RateLimit")
+
+
+# ---------------------------------------------------------------- schemas
+
+
+def _nodes(schema: Any) -> Iterator[dict[str, Any]]:  # noqa: ANN401  a JSON tree
+    if isinstance(schema, dict):
+        yield schema
+        for value in schema.values():
+            yield from _nodes(value)
+    elif isinstance(schema, list):
+        for item in schema:
+            yield from _nodes(item)
+
+
+def _lowest(schema: dict[str, Any]) -> float:
+    value: float = schema.get("minimum", schema.get("exclusiveMinimum", -(2**53)))
+    return value
+
+
+def _highest(schema: dict[str, Any]) -> float:
+    value: float = schema.get("maximum", schema.get("exclusiveMaximum", 2**53))
+    return value
 
 
 def _tidy(schema: dict[str, Any]) -> None:
-    """Give enumerations their type, which msgspec leaves out, all through a schema."""
-    if "enum" in schema:
-        schema.setdefault("type", "integer" if all(isinstance(value, int) for value in schema["enum"]) else "string")
-    for value in list(schema.values()):
-        if isinstance(value, dict):
-            _tidy(value)
-        elif isinstance(value, list):
-            for item in value:
-                if isinstance(item, dict):
-                    _tidy(item)
+    """Say what msgspec leaves out, all through a schema: types of enumerations, formats and bounds that hold everywhere."""
+    for node in _nodes(schema):
+        if "enum" in node and isinstance(node["enum"], list):
+            node.setdefault("type", "integer" if all(isinstance(value, int) for value in node["enum"]) else "string")
+        elif node.get("type") == "number":
+            if not {"minimum", "exclusiveMinimum"} & node.keys():
+                node["minimum"] = -LARGEST
+            if not {"maximum", "exclusiveMaximum"} & node.keys():
+                node["maximum"] = LARGEST
+            node.setdefault("format", "double")
+        elif node.get("type") == "integer":
+            small = _lowest(node) >= -_SMALL and _highest(node) < _SMALL
+            node.setdefault("format", "int32" if small else "int64")
+        elif node.get("type") == "string" and not {"pattern", "format", "const"} & node.keys():
+            # nothing we say holds control characters; the tests hold the catalogue to it
+            node["pattern"] = PLAIN_TEXT
+
+
+_BOUNDS = {
+    "number": (("minimum", "exclusiveMinimum"), ("maximum", "exclusiveMaximum")),
+    "integer": (("minimum", "exclusiveMinimum"), ("maximum", "exclusiveMaximum")),
+    "string": (("maxLength", "enum", "const"),),
+    "array": (("maxItems",),),
+}
+
+
+def unbounded(document: Any) -> list[str]:  # noqa: ANN401  a JSON tree
+    """Return every schema of a document that leaves a number, string or list without its bounds."""
+    found: list[str] = []
+    for node in _nodes(document):
+        kind = node.get("type")
+        if not isinstance(kind, str) or kind not in _BOUNDS:
+            continue
+        found += [
+            f"{json.dumps(node)[:200]} lacks {' or '.join(names)}" for names in _BOUNDS[kind] if not set(names) & node.keys()
+        ]
+    return found
+
+
+def _structs(models: Iterable[Any], found: dict[type, None]) -> None:
+    """Collect every struct type that the models lead to."""
+    for info in msgspec.inspect.multi_type_info(models):
+        stack: list[Any] = [info]
+        while stack:
+            item = stack.pop()
+            if isinstance(item, msgspec.inspect.StructType):
+                if item.cls in found:
+                    continue
+                found[item.cls] = None
+                stack += [field.type for field in item.fields]
+            elif isinstance(item, msgspec.inspect.Metadata):
+                stack.append(item.type)
+            elif isinstance(item, msgspec.inspect.UnionType):
+                stack += item.types
+            elif isinstance(item, msgspec.inspect.ListType):
+                stack.append(item.item_type)
+            elif isinstance(item, msgspec.inspect.DictType):
+                stack.append(item.value_type)
+
+
+def refuse_namesakes(models: Iterable[Any]) -> None:
+    """Refuse two struct types of one name: msgspec would let one take the other's place in the document, or rename both.
+
+    Raises:
+        ValueError: two types share a name, or a name does not fit the document.
+    """
+    found: dict[type, None] = {}
+    _structs(models, found)
+    named: dict[str, type] = {}
+    for struct in found:
+        if named.setdefault(struct.__name__, struct) is not struct or not _COMPONENT_NAME.match(struct.__name__):
+            raise ValueError(f"two schemas of the name {struct.__name__}, or a name that is not in camel case")
 
 
 def _schemas(table: tuple[Operation, ...]) -> tuple[dict[str, Any], dict[str, str]]:
@@ -48,6 +227,7 @@ def _schemas(table: tuple[Operation, ...]) -> tuple[dict[str, Any], dict[str, st
     for operation in table:
         models += [model for model in (operation.request, operation.answer, *operation.schemas) if model is not None]
     models = list(dict.fromkeys(models))
+    refuse_namesakes(models)
     refs, components = msgspec.json.schema_components(models, ref_template=_REF)
     for component in components.values():
         _tidy(component)
@@ -55,40 +235,66 @@ def _schemas(table: tuple[Operation, ...]) -> tuple[dict[str, Any], dict[str, st
     return dict(sorted(components.items())), names
 
 
-def _parameter(parameter: Parameter) -> dict[str, Any]:
+# ---------------------------------------------------------------- operations
+
+
+def _parameter(parameter: Parameter, example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON value
+    schema = dict(parameter.schema)
+    _tidy(schema)
     described: dict[str, Any] = {
         "name": parameter.name,
         "in": parameter.place,
         "required": parameter.place == "path",
         "description": parameter.about,
-        "schema": parameter.schema,
+        "schema": schema,
     }
-    if parameter.example is not None:
-        described["example"] = parameter.example
+    if example is not None:
+        described["example"] = example
     return described
 
 
-def _answers(operation: Operation, names: dict[str, str], example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON tree
+def _component(header: str) -> str:
+    return "".join(word[:1].upper() + word[1:] for word in header.split("-"))
+
+
+def _header_refs(*names: str) -> dict[str, Any]:
+    return {name: {"$ref": f"#/components/headers/{_component(name)}"} for name in names}
+
+
+def _content(operation: Operation, names: dict[str, str], example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON tree
     content: dict[str, Any] = {}
     for media_type in operation.media_types:
         if operation.answer is not None and media_type.endswith("json"):
             content[media_type] = {"schema": {"$ref": names[operation.answer.__name__]}}
             if example is not None:
                 content[media_type]["examples"] = {"worked": {"summary": "A request that runs", "value": example}}
-        elif media_type.endswith("json"):
-            content[media_type] = {"schema": {"type": "object"}}
         else:
-            content[media_type] = {"schema": {"type": "string"}}
-    headers: dict[str, Any] = {"Cache-Control": {"$ref": "#/components/headers/CacheControl"}}
-    statuses = {*_SHARED, *operation.statuses}
-    if operation.request is not None:
-        statuses |= {*_WITH_BODY}
-    answers: dict[str, Any] = {"200": {"description": "The answer.", "headers": headers, "content": content}}
+            # RFC 4180: lines end in CR LF, so the rule against control characters does not hold here
+            content[media_type] = {
+                "schema": {"type": "string", "maxLength": 100_000_000, "pattern": r"^[^\x00-\x09\x0b\x0c\x0e-\x1f\x7f]*$"},
+                "example": "record,of,rule,item\r\ntotal,,,new-rail\r\n",
+            }
+    return content
+
+
+def _answers(operation: Operation, names: dict[str, str], example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON tree
+    statuses = {*_SHARED, *operation.statuses, *(_WITH_BODY if operation.request is not None else ())}
+    own = ["Cache-Control", "Vary"]
+    if operation.lifecycle is not None:
+        own += ["Deprecation", *(["Sunset"] if operation.lifecycle.sunset else [])]
     if operation.method == "GET":
-        headers["ETag"] = {"$ref": "#/components/headers/ETag"}
-        answers["304"] = {"description": "Not changed since the validator in If-None-Match."}
+        own.append("ETag")
+    headers = _header_refs(*own, *_ON_ALL)
+    answers: dict[str, Any] = {
+        "200": {"description": "The answer.", "headers": headers, "content": _content(operation, names, example)}
+    }
+    if operation.links:
+        answers["200"]["links"] = operation.links
+    if operation.method == "GET":
+        answers["304"] = {"$ref": "#/components/responses/NotModified"}
     for status in sorted(statuses):
         answers[str(status)] = {"$ref": f"#/components/responses/{_response_name(status)}"}
+    answers["default"] = {"$ref": "#/components/responses/Other"}
     return answers
 
 
@@ -96,64 +302,130 @@ def _response_name(status: int) -> str:
     return "".join(word.title() for word in TITLES[status][0].split("-"))
 
 
-def _operation(operation: Operation, names: dict[str, str], example_answer: Any) -> dict[str, Any]:  # noqa: ANN401
+def _operation(operation: Operation, names: dict[str, str], service: Service) -> dict[str, Any]:
     described: dict[str, Any] = {
         "operationId": operation.id,
         "tags": [operation.tag],
         "summary": operation.summary,
         "description": operation.description,
     }
+    if operation.lifecycle is not None:
+        described["deprecated"] = True
     if operation.parameters:
-        described["parameters"] = [_parameter(parameter) for parameter in operation.parameters]
+        described["parameters"] = [
+            _parameter(item, example_id(service, operation) if item.place == "path" else item.example)
+            for item in operation.parameters
+        ]
     if operation.request is not None:
         content: dict[str, Any] = {"schema": {"$ref": names[operation.request.__name__]}}
         if operation.id in requests():
             content["examples"] = {"worked": {"summary": "A request that runs", "value": requests()[operation.id]}}
-        described["requestBody"] = {"required": True, "content": {"application/json": content}}
-    described["responses"] = _answers(operation, names, example_answer)
+        described["requestBody"] = {
+            "required": True,
+            "description": "The question; what it leaves out is taken from rulebook or catalogue and told in the answer.",
+            "content": {"application/json": content},
+        }
+    described["responses"] = _answers(operation, names, worked_answer(service, operation))
     return described
 
 
+# ---------------------------------------------------------------- the whole
+
+
+def _problem_response(status: int, names: dict[str, str]) -> dict[str, Any]:
+    detail, faults = _PROBLEMS[status]
+    own = {401: ["WWW-Authenticate"], 405: ["Allow"], 429: ["Retry-After"], 503: ["Retry-After"]}.get(status, [])
+    return {
+        "description": TITLES[status][1] + ".",
+        "headers": _header_refs("Cache-Control", *own, *_ON_ALL),
+        "content": {
+            MEDIA_TYPE: {
+                "schema": {"$ref": names["Problem"]},
+                "examples": {
+                    "told": {
+                        "summary": "What the service says",
+                        "value": msgspec.json.decode(problem_body(status, detail, faults)),
+                    }
+                },
+            }
+        },
+    }
+
+
+def _responses(names: dict[str, str], statuses: Iterable[int]) -> dict[str, Any]:
+    other = _problem_response(500, names)
+    other["description"] = "Any other failure; a status of 4xx is the caller's to mend, 5xx the service's."
+    return {
+        **{_response_name(status): _problem_response(status, names) for status in sorted(statuses)},
+        "NotModified": {
+            "description": "Not changed since the validator in If-None-Match.",
+            "headers": _header_refs("Cache-Control", "ETag", "Vary", "X-Request-Id", "traceparent"),
+        },
+        "Other": other,
+    }
+
+
 def build(service: Service) -> dict[str, Any]:
-    """Return the document as a JSON tree."""
+    """Return the document as a JSON tree.
+
+    Raises:
+        ValueError: something in it has no bounds, or two schemas share a name.
+    """
     table = operations()
     components, names = _schemas(table)
     paths: dict[str, dict[str, Any]] = {}
     for operation in table:
-        answer = worked_answer(service, operation)
-        paths.setdefault(operation.path, {})[operation.method.lower()] = _operation(operation, names, answer)
-    problem = {MEDIA_TYPE: {"schema": {"$ref": names["Problem"]}}}
-    return {
+        paths.setdefault(operation.path, {})[operation.method.lower()] = _operation(operation, names, service)
+    statuses = {*_SHARED, *_WITH_BODY, *(status for operation in table for status in operation.statuses)}
+    unused = set() if any(operation.lifecycle for operation in table) else {"Deprecation", "Sunset"}
+    document: dict[str, Any] = {
         "openapi": "3.1.0",
         "info": {
             "title": "railrules",
             "version": __version__,
             "summary": "Rail relay quantities and welded rail checks from named rules with named sources.",
             "description": DESCRIPTION,
-            "license": {"name": "Apache-2.0", "identifier": "Apache-2.0"},
-            "contact": {"name": "railrules maintainers", "url": "https://example.org/railrules"},
+            "license": {"name": "Apache-2.0", "url": "https://www.apache.org/licenses/LICENSE-2.0"},
+            "contact": {
+                "name": "railrules maintainers",
+                "url": "https://example.org/railrules",
+                "email": "railrules@example.org",
+            },
+            "x-api-id": "5c1f2f0e-6f0a-4c43-9a0e-0c8b7d2a4e11",
+            "x-audience": "external-public",
         },
-        "servers": [{"url": "/", "description": "The service that serves this document."}],
-        "security": [],
-        "tags": [{"name": name, "description": about} for name, about in TAGS.items()],
+        "servers": [
+            {
+                "url": "/",
+                "description": "The service that serves this document: local, staging or production alike.",
+                "x-internal": False,
+            }
+        ],
+        # keys are the operator's choice: the empty requirement says that a service without them answers everybody
+        "security": [{}, {"ApiKey": []}],
+        "tags": [{"name": name, "description": about} for name, about in sorted(TAGS.items())],
         "paths": paths,
         "components": {
             "schemas": components,
-            "responses": {
-                _response_name(status): {"description": TITLES[status][1] + ".", "content": problem} for status in sorted(TITLES)
-            },
+            "responses": _responses(names, statuses),
             "headers": {
-                "CacheControl": {
-                    "description": "How long the answer may be kept.",
-                    "schema": {"type": "string", "maxLength": 200},
-                },
-                "ETag": {
-                    "description": "Strong validator of the answer.",
-                    "schema": {"type": "string", "maxLength": 100},
-                },
+                _component(name): {"description": about, "schema": schema, "example": example}
+                for name, (about, schema, example) in _HEADERS.items()
+                if name not in unused
+            },
+            "securitySchemes": {
+                "ApiKey": {
+                    "type": "http",
+                    "scheme": "bearer",
+                    "description": "The key that the operator of the service gave out, where it asks for keys.",
+                }
             },
         },
     }
+    loose = unbounded({"schemas": components, "paths": paths})
+    if loose:
+        raise ValueError("no bounds: " + "; ".join(loose[:5]))
+    return document
 
 
 def text(service: Service) -> str:

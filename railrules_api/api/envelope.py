@@ -8,7 +8,9 @@ import msgspec
 from msgspec import UNSET, Meta, UnsetType
 
 SourceStatus = Literal["published", "computed", "derived", "from-memory", "common-practice"]
-Pointer = Annotated[str, Meta(description="JSON pointer into the request.", max_length=500)]
+# every key can stand in a pointer, control characters and all, so the pattern says no more than RFC 6901
+POINTER = r"^(/[^/]*)*$"
+Pointer = Annotated[str, Meta(description="JSON pointer into the request.", max_length=500, pattern=POINTER)]
 Text = Annotated[str, Meta(max_length=10_000)]
 
 
@@ -63,7 +65,9 @@ class Step(msgspec.Struct, frozen=True):
 class Fault(msgspec.Struct, frozen=True, omit_defaults=True):
     """One thing wrong with a request."""
 
-    pointer: Annotated[str, Meta(description="JSON pointer to the value; empty for the whole body.", max_length=500)]
+    pointer: Annotated[
+        str, Meta(description="JSON pointer to the value; empty for the whole body.", max_length=500, pattern=POINTER)
+    ]
     detail: Annotated[str, Meta(description="What is wrong.", max_length=1000)]
     value: (
         Annotated[str, Meta(description="The value that was sent, as JSON, cut to 200 characters.", max_length=200)] | UnsetType
@@ -83,7 +87,10 @@ class Fault(msgspec.Struct, frozen=True, omit_defaults=True):
 class Problem(msgspec.Struct, frozen=True, omit_defaults=True):
     """A problem as RFC 9457 describes it."""
 
-    type: Annotated[str, Meta(description="Kind of problem, a URI reference.", max_length=200)]
+    type: Annotated[
+        str,
+        Meta(description="Kind of problem, a URI reference.", max_length=200, extra_json_schema={"format": "uri-reference"}),
+    ]
     title: Annotated[str, Meta(description="Kind of problem in words.", max_length=200)]
     status: Annotated[int, Meta(description="HTTP status code.", ge=400, le=599)]
     detail: Annotated[str, Meta(description="What happened this time.", max_length=2000)]

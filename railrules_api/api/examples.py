@@ -55,5 +55,6 @@ def worked_answer(service: Service, operation: Operation) -> Any:  # noqa: ANN40
             return None
         body = json.dumps(example).encode()
     path = {"id": example_id(service, operation)} if "{id}" in operation.path else {}
-    reply = operation.handler(service, Asked(path, {}, body, operation.media_types[0]))
+    accept = next(form for form in operation.media_types if form.endswith("json"))
+    reply = operation.handler(service, Asked(path, {}, body, accept))
     return _shortened(json.loads(reply.body))

@@ -19,6 +19,16 @@ def _quality(parameters: list[str]) -> float:
     return 1.0
 
 
+def qualities(header: str) -> dict[str, float]:
+    """Return the quality of each item of an Accept-like header, lower case, the last of two of one name."""
+    found: dict[str, float] = {}
+    for item in header.split(","):
+        name, *parameters = item.split(";")
+        if name.strip():
+            found[name.strip().lower()] = _quality(parameters)
+    return found
+
+
 def accepted(header: str, offered: tuple[str, ...]) -> str | None:
     """Return the offered media type an Accept header likes best, the earlier offer on a tie; None when it likes none.
 
@@ -26,11 +36,7 @@ def accepted(header: str, offered: tuple[str, ...]) -> str | None:
     'application/json'
     """
     best: tuple[float, str] | None = None
-    ranges: dict[str, float] = {}
-    for item in header.split(","):
-        name, *parameters = item.split(";")
-        if name.strip():
-            ranges[name.strip().lower()] = _quality(parameters)
+    ranges = qualities(header)
     for media_type in offered:
         group = media_type.partition("/")[0] + "/*"
         quality = next((ranges[name] for name in (media_type, group, "*/*") if name in ranges), 0.0 if ranges else 1.0)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, Literal
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
 
+    from railrules_api.api.lifecycle import Lifecycle
     from railrules_api.api.service import Service
     from railrules_api.api.wire import StructType
 
@@ -23,12 +24,14 @@ class Reply:
         media_type: of the body.
         etag: strong validator; empty for none.
         cache: Cache-Control; empty for none.
+        headers: further header fields.
     """
 
     body: bytes
     media_type: str = "application/json"
     etag: str = ""
     cache: str = "no-store"
+    headers: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +72,9 @@ class Operation:
         media_types: every form the answer can have, the usual one first.
         statuses: problem statuses it can end in, besides those that all operations share.
         schemas: further schemas that the document should hold.
+        links: operations that an answer leads to, as OpenAPI link objects by name.
+        lifecycle: when it is deprecated and gone; None while it is neither.
+        slow: it is worked in a thread, so that others are served meanwhile.
         handler: from the service and what was asked to the reply.
     """
 
@@ -85,3 +91,6 @@ class Operation:
     media_types: tuple[str, ...] = ("application/json",)
     statuses: tuple[int, ...] = ()
     schemas: tuple[StructType, ...] = field(default=())
+    links: Mapping[str, Any] = field(default_factory=dict)
+    lifecycle: Lifecycle | None = None
+    slow: bool = False

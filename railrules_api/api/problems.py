@@ -20,18 +20,25 @@ if TYPE_CHECKING:
 MEDIA_TYPE = "application/problem+json"
 TITLES: Mapping[int, tuple[str, str]] = {  # status -> (slug, title); HTTPStatus phrases differ between Python versions
     400: ("malformed", "The request is malformed"),
+    401: ("unauthorized", "The request has no key that the service knows"),
+    403: ("forbidden", "The key does not open this resource"),
     404: ("not-found", "There is no such resource"),
     405: ("method-not-allowed", "The resource does not know this method"),
     406: ("not-acceptable", "The resource has no form that was asked for"),
+    408: ("too-slow", "The request did not arrive in time"),
     413: ("too-large", "The request body is too large"),
+    414: ("address-too-long", "The address of the request is too long"),
     415: ("unsupported-media-type", "The request body is of a type the resource does not read"),
     422: ("refused", "The request is understood but its values are refused"),
     429: ("too-many-requests", "Too many requests"),
+    431: ("headers-too-large", "The header of the request is too large"),
     500: ("internal", "The service failed"),
     503: ("unavailable", "The service cannot take the request now"),
 }
 _MOST_FAULTS = 1000
 _LONGEST_VALUE = 200
+_LONGEST_DETAIL = 1000
+_CONTROL = re.compile(r"[\x00-\x1f\x7f]")
 
 
 @dataclass(eq=False)
@@ -51,8 +58,21 @@ class ProblemError(Exception):
 def problem_body(status: int, detail: str, faults: Iterable[Fault] = ()) -> bytes:
     """Encode a problem."""
     slug, title = TITLES.get(status, ("error", "The request failed"))
-    listed = list(faults)[:_MOST_FAULTS]
-    return msgspec.json.encode(Problem(f"/problems/{slug}", title, status, detail, listed or UNSET))
+    listed = [_plain_fault(fault) for fault in list(faults)[:_MOST_FAULTS]]
+    return msgspec.json.encode(Problem(f"/problems/{slug}", title, status, _plain(detail), listed or UNSET))
+
+
+def _plain(text: str) -> str:
+    """Write control characters as JSON would: what a caller sent comes back in logs and on terminals."""
+    return text if text.isprintable() else _CONTROL.sub(lambda found: f"\\u{ord(found.group()):04x}", text)
+
+
+def _plain_fault(fault: Fault) -> Fault:
+    value = fault.value
+    if fault.detail.isprintable() and (value is UNSET or value.isprintable()):
+        return fault
+    value = value if value is UNSET else _plain(value)[:_LONGEST_VALUE]
+    return msgspec.structs.replace(fault, detail=_plain(fault.detail)[:_LONGEST_DETAIL], value=value)
 
 
 def pointer(path: Path) -> str:

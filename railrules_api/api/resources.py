@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from functools import cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Annotated, Any, Literal
 
 import msgspec
+from msgspec import Meta
 
 from railrules_api.api import catalogue_pages as pages
-from railrules_api.api import csv_form
+from railrules_api.api import csv_form, profile_pages
 from railrules_api.api.calculations import answer, answer_csv, calculation
 from railrules_api.api.envelope import Versions
 from railrules_api.api.operations import Asked, Operation, Parameter, Reply
+from railrules_api.api.wire import PLAIN_TEXT
 from railrules_api.rules.registry import RESOURCES
+from railrules_api.rules.sections import properties
 from railrules_api.rules.takeoff import takeoff
 
 if TYPE_CHECKING:
@@ -61,19 +64,32 @@ def _range(name: str, about: str) -> Parameter:
 _SECTION_FILTERS = (
     Parameter(
         "standard", "query", "Part of the name of the standard, in any case.",
-        {"type": "string", "minLength": 1, "maxLength": 80}, "AREMA",
+        {"type": "string", "minLength": 1, "maxLength": 80, "pattern": PLAIN_TEXT}, "AREMA",
     ),
     _range("mass_from", "Smallest mass per length: lb/yd, or kg/m with units=si."),
     _range("mass_to", "Largest mass per length: lb/yd, or kg/m with units=si."),
     _range("base_from", "Smallest base width: in, or mm with units=si."),
     _range("base_to", "Largest base width: in, or mm with units=si."),
 )  # fmt: skip
+_VERSION = Parameter(
+    "version",
+    "query",
+    "Version of the catalogue, as its lists and every answer name it. The answer under such an address never changes and may be "
+    "kept for ever; another version than the one in force is not found.",
+    {"type": "string", "minLength": 1, "maxLength": 80, "pattern": r"^[A-Za-z0-9.+ _-]+$"},
+)
 _FIRST_ROWS = {"rail-sections": "136RE", "spike-patterns": "", "anchor-patterns": ""}
 
 
 def _camel(words: str) -> str:
     first, *rest = words.replace("-", " ").split()
     return first + "".join(word.title() for word in rest)
+
+
+def _leads_to(operation: str, pointer: str, about: str) -> dict[str, Any]:
+    """Return the link from a list to its first item."""
+    name = operation[:1].upper() + operation[1:]
+    return {name: {"operationId": operation, "parameters": {"id": f"$response.body#{pointer}"}, "description": about}}
 
 
 def _table_operations(table: str, single: str, several: str) -> tuple[Operation, Operation]:
@@ -89,14 +105,32 @@ def _table_operations(table: str, single: str, several: str) -> tuple[Operation,
             method="GET", path=f"/v1/{table}", id=_camel(f"list {table}"), tag="catalogue",
             summary=f"List {several}",
             description=f"Every row of the table of {several}, each value as its source prints it and with its place.",
-            answer=pages.CatalogueTable, handler=list_rows, parameters=(*filters, _UNITS), statuses=(400,),
+            answer=pages.CatalogueTable, handler=list_rows, parameters=(*filters, _UNITS, _VERSION),
+            links=_leads_to(_camel(f"get {single}"), "/rows/0/id", f"The first {single} of the list."),
         ),
         Operation(
             method="GET", path=f"/v1/{table}/{{id}}", id=_camel(f"get {single}"), tag="catalogue",
             summary=f"Get one {single}",
             description=f"One {single} with each value's own provenance. An unknown id is answered with near matches.",
-            answer=pages.CatalogueRow, handler=one_row, parameters=(_ID, _UNITS), statuses=(400,),
+            answer=pages.CatalogueRow, handler=one_row, parameters=(_ID, _UNITS, _VERSION),
         ),
+    )  # fmt: skip
+
+
+def _profile_operation() -> Operation:
+    return Operation(
+        method="GET", path="/v1/rail-sections/{id}/profile", id="getRailSectionProfile", tag="sections",
+        summary="Draw a rail section",
+        description=(
+            "The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and "
+            "dark), as points "
+            "with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only "
+            "where the service "
+            "has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm with units=si; when "
+            "`units` is left out, what the section's own drawing is in."
+        ),
+        answer=profile_pages.SectionProfile, handler=profile_pages.profile_reply, media_types=profile_pages.MEDIA_TYPES,
+        parameters=(_ID, _UNITS, *profile_pages.PARAMETERS, _VERSION),
     )  # fmt: skip
 
 
@@ -123,16 +157,17 @@ def _calculation_operation(resource: Calculation) -> Operation:
         )
     return Operation(
         method="POST", path=resource.path, id=_camel("calculate " + rule.path.rpartition("/")[2]),
-        tag=rule.path.partition("/")[0],
+        tag=rule.id.partition(".")[0],
         summary=rule.title, description=rule.summary, request=resource.request, answer=resource.answer, handler=handle,
+        slow=rule is properties.RULE,  # torsion takes tenths of a second
     )  # fmt: skip
 
 
 class Health(msgspec.Struct, frozen=True):
     """The service is up, and what it answers with."""
 
-    status: str
-    versions: Versions
+    status: Annotated[Literal["up"], Meta(description="State of the service.")]
+    versions: Annotated[Versions, Meta(description="What answers.")]
 
 
 def _health(service: Service, _asked: Asked) -> Reply:
@@ -160,6 +195,8 @@ def operations() -> tuple[Operation, ...]:
     table: list[Operation] = []
     for name, (single, several) in TABLES.items():
         table += _table_operations(name, single, several)
+        if name == "rail-sections":
+            table.append(_profile_operation())
     rule_id = Parameter(
         "id", "path", "Id of the rule.", {"type": "string", "minLength": 1, "maxLength": 80, "pattern": r"^[a-z][a-z0-9.-]*$"}
     )
@@ -168,6 +205,7 @@ def operations() -> tuple[Operation, ...]:
             method="GET", path="/v1/rules", id="listRules", tag="catalogue", summary="List the rules",
             description="The registry: formulas, inputs with units and limits, cautions and sources of every rule.",
             answer=pages.RuleList, handler=pages.rules_reply,
+            links=_leads_to("getRule", "/rules/0/id", "The first rule of the list."),
         ),
         Operation(
             method="GET", path="/v1/rules/{id}", id="getRule", tag="catalogue", summary="Get one rule",

@@ -24,7 +24,10 @@ LONGEST_TEXT = 200
 EACH = "each"
 """Unit code of a count where an amount may be either a count or a measured quantity."""
 # C0 controls and DEL would break CSV rows, logs and terminals; nothing in a name needs them
-PLAIN_TEXT = r"^[^\x00-\x1f\x7f]*$"
+# (the look-ahead: Python's `$` also matches before a last line end, that of JSON Schema does not)
+PLAIN_TEXT = r"^[^\x00-\x1f\x7f]*$(?!\n)"
+LINES = r"^[^\x00-\x09\x0b-\x1f\x7f]*$"
+"""Plain text in several lines."""
 DECIMAL_TEXT = r"^[0-9]{1,12}(\.[0-9]{1,6})?$(?!\n)"
 
 StructType: TypeAlias = type[msgspec.Struct]
@@ -143,7 +146,8 @@ def _form(slot: Slot, *, answer: bool) -> Any:  # noqa: ANN401, PLR0911  a typin
         return _described(list[Annotated[float, Meta(ge=-LARGEST, le=LARGEST)]], field.about, min_length=fewest, max_length=most)
     if slot.shape == "texts":
         longest = 10_000 if answer else LONGEST_TEXT
-        return _described(list[Annotated[str, Meta(max_length=longest)]], field.about, min_length=fewest, max_length=most)
+        item = Annotated[str, Meta(max_length=longest, pattern=None if answer else PLAIN_TEXT)]
+        return _described(list[item], field.about, min_length=fewest, max_length=most)
     assert slot.record is not None
     nested = answer_type(slot.record) if answer else request_type(slot.record)
     if slot.shape == "record":

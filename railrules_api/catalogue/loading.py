@@ -11,6 +11,7 @@ from railrules_api.catalogue.coherence import check_pattern, check_sections
 from railrules_api.catalogue.defaults import entries, handbook_entry, house_provenance, overriding
 from railrules_api.catalogue.items import allowance_entry, item_of
 from railrules_api.catalogue.model import Catalogue, Item, Row, Source, SourceKind, Table, plain
+from railrules_api.catalogue.outlines import FITTINGS, PROFILES, fittings_table, profile_table, rail_profiles
 from railrules_api.catalogue.reading import (
     BadEntryError,
     CatalogueError,
@@ -181,10 +182,20 @@ def load(directory: Path | None = None) -> Catalogue:
         refuse_unknown(edition, {"edition"})
         name = text_of(edition, "edition")
     sources = _sources(folder)
-    tables = MappingProxyType({plan.id: _table(folder, plan, sources) for plan in PLANS})
+    read = {plan.id: _table(folder, plan, sources) for plan in PLANS}
+    sections = read[RAIL_SECTIONS.id].rows
+    profiles = rail_profiles(folder, sections, sources)
+    tables = MappingProxyType({**read, PROFILES: profile_table(profiles, sections), FITTINGS: fittings_table(profiles, sections)})
     items = _items(folder, tables, sources)
     handbook = _handbook(folder, tables, items, sources)
-    return Catalogue(version=f"{name}+{folder.digest()}", sources=sources, tables=tables, items=items, rulebook=handbook)
+    return Catalogue(
+        version=f"{name}+{folder.digest()}",
+        sources=sources,
+        tables=tables,
+        items=items,
+        rulebook=handbook,
+        profiles=profiles,
+    )
 
 
 def load_rulebook(path: Path, base: Catalogue) -> Rulebook:

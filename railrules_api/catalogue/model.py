@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Literal
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from railrules_api.catalogue.outlines import RailProfile
     from railrules_api.catalogue.rulebook import Rulebook
     from railrules_api.domain.kinds import Kind
 
@@ -210,6 +211,7 @@ class Catalogue:
         tables: tables by id.
         items: items by id.
         rulebook: the built-in rulebook.
+        profiles: drawings of rail sections, and the outlines built from them, by the section's id.
     """
 
     version: str
@@ -217,6 +219,7 @@ class Catalogue:
     tables: Mapping[str, Table]
     items: Mapping[str, Item]
     rulebook: Rulebook
+    profiles: Mapping[str, RailProfile]
 
     def row(self, table: str, name: str, rulebook: Rulebook | None = None) -> Row | None:
         """Return a row by its exact id, a rulebook's own patterns first; None when there is none.

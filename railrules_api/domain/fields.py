@@ -53,6 +53,7 @@ class Field:
         taken: the catalogue row that can supply it.
         answer: preferred units of an answer (us, si), where the kind's usual ones do not suit.
         most_items: longest list accepted.
+        one_unit: quantities of all records of a list must come in one unit: points of a drawing in two are a slip of the pen.
     """
 
     about: str
@@ -65,6 +66,7 @@ class Field:
     taken: Taken | None = None
     answer: tuple[str, str] | None = None
     most_items: int = 1000
+    one_unit: bool = False
 
     def refuses(self, value: float) -> bool:
         """Tell whether a number lies outside the limits."""

@@ -23,6 +23,10 @@ class SpikeBand:
     ] = None
     rail_spikes: Annotated[int, Field("Spikes per plate that hold the rail base.", at_least=0, at_most=8)]
     plate_spikes: Annotated[int, Field("Spikes per plate that hold the plate only.", at_least=0, at_most=8)]
+    gage_spikes: Annotated[
+        int | None,
+        Field("Of both, spikes per plate on the gage side; left out: the sides are not told apart.", at_least=0, at_most=16),
+    ] = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

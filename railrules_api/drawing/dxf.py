@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import math
+import re
 from typing import TYPE_CHECKING
 
 from railrules_api.domain.profile.elements import Arc
@@ -12,6 +13,8 @@ if TYPE_CHECKING:
     from railrules_api.domain.profile.outline import Outline
 
 MILLIMETRES = 1000.0
+_WHEN = re.compile(r"(?<=\$TDCREATE\n 40\n)[\d.]+|(?<=\$TDUPDATE\n 40\n)[\d.]+| @ \d{4}-\d\d-\d\dT\S+")
+"""Every place of the document that tells when it was written: the same section must give the same bytes."""
 
 
 def profile_dxf(outline: Outline, layer: str, worn: Outline | None = None) -> str:
@@ -28,9 +31,9 @@ def profile_dxf(outline: Outline, layer: str, worn: Outline | None = None) -> st
     Raises:
         ImportError: the library that writes DXF is not installed.
     """
-    from ezdxf.filemanagement import new  # noqa: PLC0415  (optional: only those who ask for DXF need it)
+    from ezdxf.document import Drawing  # noqa: PLC0415  (optional: only those who ask for DXF need it)
 
-    document = new("R12", units=0)
+    document = Drawing.new("R12")
     space = document.modelspace()
     for section, name, colour in ((outline, layer, 7), (worn, f"{layer}-WORN", 1)):
         if section is None:
@@ -57,4 +60,4 @@ def profile_dxf(outline: Outline, layer: str, worn: Outline | None = None) -> st
                 )
     stream = io.StringIO()
     document.write(stream)
-    return stream.getvalue()
+    return _WHEN.sub(lambda found: "" if found.group().startswith(" @") else "0.0", stream.getvalue())

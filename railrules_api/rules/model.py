@@ -75,6 +75,7 @@ class Rule(Generic[Input, Output]):
         cautions: what every answer of the rule carries.
         since: service version that introduced it.
         columns: takes NumPy columns in place of floats.
+        resource: path of its resource below the version, where it is not that of the id.
     """
 
     id: str
@@ -88,11 +89,12 @@ class Rule(Generic[Input, Output]):
     cautions: tuple[Caution, ...] = ()
     since: str = "0.1.0"
     columns: bool = False
+    resource: str = ""
 
     @property
     def path(self) -> str:
         """Path of its resource below the version: `quantities/tie-plates` for `quantities.tie-plates`."""
-        return self.id.replace(".", "/")
+        return self.resource or self.id.replace(".", "/")
 
 
 class Working(NamedTuple):

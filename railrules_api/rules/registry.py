@@ -7,9 +7,11 @@ from typing import TYPE_CHECKING, Any
 
 from railrules_api.rules.quantities import (
     anchors,
+    closing_joints,
     cribbing,
     custom,
     joints,
+    loads,
     order,
     plate_pins,
     preservative,
@@ -24,7 +26,10 @@ from railrules_api.rules.quantities import (
     ties,
     train_loads,
     work,
+    work_plan,
 )
+from railrules_api.rules.sections import compatibility as section_compatibility
+from railrules_api.rules.sections import properties as section_properties
 from railrules_api.rules.strength import hauling_curve, regulation, vertical_bending
 from railrules_api.rules.takeoff import takeoff
 from railrules_api.rules.thermal import (
@@ -57,6 +62,7 @@ ALL: tuple[Rule[Any, Any], ...] = (
     anchors.RULE,
     cribbing.RULE,
     joints.RULE,
+    closing_joints.RULE,
     rail_mass.RULE,
     rail_supply.RULE,
     string_layout.RULE,
@@ -64,6 +70,8 @@ ALL: tuple[Rule[Any, Any], ...] = (
     salvage.RULE,
     custom.RULE,
     work.RULE,
+    work_plan.RULE,
+    loads.RULE,
     order.RULE,
     force.RULE,
     temperature_range.RULE,
@@ -79,6 +87,8 @@ ALL: tuple[Rule[Any, Any], ...] = (
     vertical_bending.RULE,
     hauling_curve.RULE,
     regulation.RULE,
+    section_properties.RULE,
+    section_compatibility.RULE,
 )
 RESOURCES: tuple[Rule[Any, Any], ...] = (*ALL, takeoff.RULE)
 """Everything that can be asked: the rules, and the takeoff that asks them on behalf of a whole job."""

@@ -58,9 +58,7 @@ PRINTED = [
 
 
 @pytest.mark.parametrize(("section", "column", "printed", "unit"), PRINTED)
-def test_printed_values_stand_in_printed_units(
-    catalogue: Catalogue, section: str, column: str, printed: str, unit: str
-) -> None:
+def test_printed_values_stand_in_printed_units(catalogue: Catalogue, section: str, column: str, printed: str, unit: str) -> None:
     value = catalogue.tables["rail-sections"].rows[section].values[column]
     assert value.unit == unit
     assert float(value.printed) == float(printed)

@@ -138,9 +138,7 @@ def test_a_request_replaces_single_entries(catalogue: Catalogue) -> None:
         ("tie-kind", {"number": 1.0}, ("word",)),
     ],
 )
-def test_bad_entries_of_a_request(
-    catalogue: Catalogue, name: str, given: dict[str, Any], path: tuple[str, ...]
-) -> None:
+def test_bad_entries_of_a_request(catalogue: Catalogue, name: str, given: dict[str, Any], path: tuple[str, ...]) -> None:
     with pytest.raises(RefusedError) as caught:
         catalogue.rulebook.replacing(name, **given)
     assert caught.value.refusals[0].path == path

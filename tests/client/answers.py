@@ -9,7 +9,7 @@ import httpx
 
 CITE = {"source": "arema", "title": "Manual", "where": "5-1", "status": "published"}
 ROW: dict[str, Any] = {
-    "id": "136RE", "title": "136 RE", "texts": {}, "also": [], "notes": "",
+    "id": "136RE", "title": "136 RE", "texts": {}, "also": [], "notes": "", "cite": CITE,
     "values": {"height": {"printed": "7 5/16 in", "value": {"value": 7.3125, "unit": "in"}, "cite": CITE}},
 }  # fmt: skip
 VERSIONS = {"service": "9.9.9", "catalogue": "1", "rulebook": "house 1"}

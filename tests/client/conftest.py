@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any, TypeAlias
 
@@ -48,7 +48,7 @@ def ask(request: pytest.FixtureRequest) -> Ask:
 
 
 @pytest.fixture
-def waits(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[float]]:
+def waits(monkeypatch: pytest.MonkeyPatch) -> list[float]:
     """Collect the waits between attempts instead of waiting."""
     found: list[float] = []
 
@@ -57,7 +57,7 @@ def waits(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[float]]:
 
     monkeypatch.setattr("railrules_client._sending.time.sleep", found.append)
     monkeypatch.setattr(anyio, "sleep", sleep)
-    yield found
+    return found
 
 
 @pytest.fixture(scope="session")

@@ -84,17 +84,22 @@ def test_what_a_newer_service_adds_passes(ask: Ask) -> None:
     (answer,) = ask(lambda _: told(200, newer), lambda client: client.thermal.force(FORCE_REQUEST))
     assert str(answer.result.force) == "1 stone_force"
     assert answer.sources[0].status == "overheard"
-    with pytest.raises(ValueError, match="stone_force.*not known"):
+    with pytest.raises(ValueError, match=r"stone_force.*not known"):
         answer.result.force.to("kN")
 
 
 @pytest.mark.parametrize(
     "response",
-    [told(200, {**FORCE, "result": "much"}), told(200, {}), httpx.Response(200, content=b"<html>"), httpx.Response(200, content=b"\xff")],
+    [
+        told(200, {**FORCE, "result": "much"}),
+        told(200, {}),
+        httpx.Response(200, content=b"<html>"),
+        httpx.Response(200, content=b"\xff"),
+    ],
     ids=["wrong type", "missing fields", "not JSON", "not UTF-8"],
 )
 def test_an_answer_that_is_none_is_told(ask: Ask, response: httpx.Response) -> None:
-    with pytest.raises(UnreadableAnswerError, match="POST /v1/thermal/force.*ThermalForceAnswer"):
+    with pytest.raises(UnreadableAnswerError, match=r"POST /v1/thermal/force.*ThermalForceAnswer"):
         ask(lambda _: response, lambda client: client.thermal.force(FORCE_REQUEST))
 
 

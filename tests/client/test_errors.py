@@ -52,7 +52,9 @@ def test_every_status_has_its_error(ask: Ask, status: int) -> None:
     assert caught.value.faults == ()
 
 
-@pytest.mark.parametrize(("status", "kind"), [(418, ProblemError), (302, ProblemError), (502, ServiceFailedError), (599, ServiceFailedError)])
+@pytest.mark.parametrize(
+    ("status", "kind"), [(418, ProblemError), (302, ProblemError), (502, ServiceFailedError), (599, ServiceFailedError)]
+)
 def test_a_status_without_an_error_of_its_own(ask: Ask, status: int, kind: type[ProblemError]) -> None:
     with pytest.raises(kind) as caught:
         ask(lambda _: problem(status), lambda client: client.rail_sections.get("x"), retries=0)

@@ -34,7 +34,15 @@ def script(*outcomes: httpx.Response | Exception) -> tuple[Handler, list[httpx.R
 
 @pytest.mark.parametrize(
     "passing",
-    [problem(429), problem(502), problem(503), problem(504), httpx.ConnectError("no"), httpx.ConnectTimeout("no"), httpx.ReadError("cut")],
+    [
+        problem(429),
+        problem(502),
+        problem(503),
+        problem(504),
+        httpx.ConnectError("no"),
+        httpx.ConnectTimeout("no"),
+        httpx.ReadError("cut"),
+    ],
     ids=["429", "502", "503", "504", "refused", "connect timeout", "cut"],
 )
 def test_a_call_that_failed_in_passing_is_repeated(ask: Ask, waits: list[float], passing: httpx.Response | Exception) -> None:
@@ -97,8 +105,11 @@ def test_waits_double_spread_and_are_bounded() -> None:
 def test_a_catalogue_answer_is_asked_for_only_when_changed(ask: Ask) -> None:
     newer = {**ROW, "title": "changed"}
     handler, seen = script(
-        told(200, ROW, ETag='"one"'), httpx.Response(304, headers={"ETag": '"one"'}), told(200, newer, ETag='"two"'), httpx.Response(304)
-    )  # fmt: skip
+        told(200, ROW, ETag='"one"'),
+        httpx.Response(304, headers={"ETag": '"one"'}),
+        told(200, newer, ETag='"two"'),
+        httpx.Response(304),
+    )
     raw: list[httpx.Response] = []
     answers = ask(handler, *[lambda client: client.rail_sections.get("136RE", on_response=raw.append)] * 4)
     assert [answer.title for answer in answers] == ["136 RE", "136 RE", "changed", "changed"]
@@ -131,10 +142,12 @@ def test_the_store_keeps_the_last_used_and_stays_small(monkeypatch: pytest.Monke
     def keep(name: str, size: int = 10) -> None:
         cache.settle(get(name)[0], httpx.Response(200, content=b"x" * size, headers={"ETag": f'"{name}"'}))
 
-    keep("a"), keep("b")
+    keep("a")
+    keep("b")
     request, tag = get("a")
     assert tag == '"a"'
-    keep("b"), keep("c")
+    keep("b")
+    keep("c")
     assert [get(name)[1] for name in "abc"] == [None, '"b"', '"c"']
     # the answer that was there when the request went out still serves, though crowded out since
     assert cache.settle(request, httpx.Response(304)).content == b"x" * 10

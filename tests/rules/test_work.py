@@ -8,7 +8,8 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.quantities import anchors, preservative, spikes, tie_plates, tie_plugs
 from railrules_api.rules.quantities import work as rule
-from railrules_api.rules.quantities.work import ProductionRate, Task, WorkInput, WorkResult
+from railrules_api.rules.quantities.work import WorkInput, WorkResult
+from railrules_api.rules.quantities.work_plan import TITLES, ProductionRate, Task
 from tests.rules.stretches import FOOT, MILE, boxed, per_rail, refused_at, stretch
 from tests.rules.stretches import spikes as pattern
 
@@ -23,6 +24,7 @@ def work(**rest: Any) -> WorkResult:
                 "tie_kind": "wood",
                 "renewed_share": 0.2,
                 "old_spikes_per_plate": 2.0,
+                "plated_share": 1.0,
                 "broken_share": 0.05,
                 "old_anchors": per_rail(8, 0, 33 * FOOT),
                 "old_rail_length": 33 * FOOT,
@@ -89,7 +91,7 @@ def test_trade_order_starts_with_anchors_off_and_ends_with_anchors_on() -> None:
         "apply-anchors",
     ]
     assert [task for task in tasks if task in wanted] == wanted
-    assert tasks == list(rule.TITLES)
+    assert tasks == list(TITLES)
 
 
 def test_averages_per_tie_and_per_mile() -> None:

@@ -49,7 +49,8 @@ def body_of(record: Any) -> dict[str, Any]:
     for slot in slots_of(type(record)):
         value = getattr(record, slot.name)
         taken = slot.field.taken
-        if value is None or (taken is not None and taken.column == "id" and taken.by != slot.name and slot.name not in ("product",)):
+        named = taken is not None and taken.column == "id" and slot.name not in {taken.by, "product"}
+        if value is None or named:
             continue
         body[slot.name] = _sent(value, slot.shape, slot.field.kind)
     return body

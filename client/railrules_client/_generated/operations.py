@@ -6,22 +6,98 @@ from typing import TYPE_CHECKING, Final, Literal, Unpack
 
 from railrules_client._calls import Operation
 from railrules_client._generated.models import (
+    AnchorsAnswer,
+    BreakGapAnswer,
+    BucklingAnswer,
     CatalogueRow,
     CatalogueTable,
+    ClosingJointsAnswer,
+    CribbingAnswer,
+    CurveLoadAnswer,
+    CustomAnswer,
+    DestressingAnswer,
+    EndMovementAnswer,
+    HaulingCurveAnswer,
     Health,
+    JointGapAnswer,
+    JointsAnswer,
+    LayingAdjustmentAnswer,
+    LoadsAnswer,
+    NeutralTemperatureAnswer,
+    OrderAnswer,
+    PlatePinsAnswer,
+    PreservativeAnswer,
+    RailMassAnswer,
+    RailSupplyAnswer,
+    RestraintAnswer,
     RuleList,
     RuleRecord,
     RulebookList,
+    SalvageAnswer,
+    SectionCompatibilityAnswer,
+    SectionProfile,
+    SectionPropertiesAnswer,
+    SoundTiesAnswer,
     SourceList,
+    SpikesAnswer,
+    StringLayoutAnswer,
+    TakeoffAnswer,
+    TemperatureRangeAnswer,
     ThermalForceAnswer,
+    TiePlatesAnswer,
+    TiePlugsAnswer,
     TiesAnswer,
+    TrackJointsAnswer,
+    TrainLoadsAnswer,
+    VerticalBendingAnswer,
+    WorkAnswer,
+    WorkPlanAnswer,
 )
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
     from railrules_client._calls import AsyncCaller, Caller, CallOptions
-    from railrules_client._generated.models import ThermalForceRequest, TiesRequest
+    from railrules_client._generated.models import (
+        AnchorsRequest,
+        BreakGapRequest,
+        BucklingRequest,
+        ClosingJointsRequest,
+        CribbingRequest,
+        CurveLoadRequest,
+        CustomRequest,
+        DestressingRequest,
+        EndMovementRequest,
+        HaulingCurveRequest,
+        JointGapRequest,
+        JointsRequest,
+        LayingAdjustmentRequest,
+        LoadsRequest,
+        NeutralTemperatureRequest,
+        OrderRequest,
+        PlatePinsRequest,
+        PreservativeRequest,
+        RailMassRequest,
+        RailSupplyRequest,
+        RestraintRequest,
+        SalvageRequest,
+        SectionCompatibilityRequest,
+        SectionPropertiesRequest,
+        SoundTiesRequest,
+        SpikesRequest,
+        StringLayoutRequest,
+        TakeoffRequest,
+        TemperatureRangeRequest,
+        ThermalForceRequest,
+        TiePlatesRequest,
+        TiePlugsRequest,
+        TiesRequest,
+        TrackJointsRequest,
+        TrainLoadsRequest,
+        VerticalBendingRequest,
+        WorkPlanRequest,
+        WorkRequest,
+    )
 
 _LIST_RAIL_SECTIONS: Final = Operation(
     "listRailSections",
@@ -36,6 +112,27 @@ _GET_RAIL_SECTION: Final = Operation(
     "/v1/rail-sections/{id}",
     accept="application/json",
     answer=CatalogueRow,
+)
+_GET_RAIL_SECTION_PROFILE: Final = Operation(
+    "getRailSectionProfile",
+    "GET",
+    "/v1/rail-sections/{id}/profile",
+    accept="application/json",
+    answer=SectionProfile,
+)
+_GET_RAIL_SECTION_PROFILE_SVG: Final = Operation(
+    "getRailSectionProfile",
+    "GET",
+    "/v1/rail-sections/{id}/profile",
+    accept="image/svg+xml",
+    answer=str,
+)
+_GET_RAIL_SECTION_PROFILE_VND_DXF: Final = Operation(
+    "getRailSectionProfile",
+    "GET",
+    "/v1/rail-sections/{id}/profile",
+    accept="image/vnd.dxf",
+    answer=bytes,
 )
 _LIST_JOINT_BARS: Final = Operation(
     "listJointBars",
@@ -197,12 +294,308 @@ _CALCULATE_TIES: Final = Operation(
     answer=TiesAnswer,
     content_type="application/json",
 )
+_CALCULATE_SOUND_TIES: Final = Operation(
+    "calculateSoundTies",
+    "POST",
+    "/v1/quantities/sound-ties",
+    accept="application/json",
+    answer=SoundTiesAnswer,
+    content_type="application/json",
+)
+_CALCULATE_TIE_PLATES: Final = Operation(
+    "calculateTiePlates",
+    "POST",
+    "/v1/quantities/tie-plates",
+    accept="application/json",
+    answer=TiePlatesAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SPIKES: Final = Operation(
+    "calculateSpikes",
+    "POST",
+    "/v1/quantities/spikes",
+    accept="application/json",
+    answer=SpikesAnswer,
+    content_type="application/json",
+)
+_CALCULATE_TIE_PLUGS: Final = Operation(
+    "calculateTiePlugs",
+    "POST",
+    "/v1/quantities/tie-plugs",
+    accept="application/json",
+    answer=TiePlugsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_PLATE_PINS: Final = Operation(
+    "calculatePlatePins",
+    "POST",
+    "/v1/quantities/plate-pins",
+    accept="application/json",
+    answer=PlatePinsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_PRESERVATIVE: Final = Operation(
+    "calculatePreservative",
+    "POST",
+    "/v1/quantities/preservative",
+    accept="application/json",
+    answer=PreservativeAnswer,
+    content_type="application/json",
+)
+_CALCULATE_ANCHORS: Final = Operation(
+    "calculateAnchors",
+    "POST",
+    "/v1/quantities/anchors",
+    accept="application/json",
+    answer=AnchorsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_CRIBBING: Final = Operation(
+    "calculateCribbing",
+    "POST",
+    "/v1/quantities/cribbing",
+    accept="application/json",
+    answer=CribbingAnswer,
+    content_type="application/json",
+)
+_CALCULATE_JOINTS: Final = Operation(
+    "calculateJoints",
+    "POST",
+    "/v1/quantities/joints",
+    accept="application/json",
+    answer=JointsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_CLOSING_JOINTS: Final = Operation(
+    "calculateClosingJoints",
+    "POST",
+    "/v1/quantities/closing-joints",
+    accept="application/json",
+    answer=ClosingJointsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_RAIL_MASS: Final = Operation(
+    "calculateRailMass",
+    "POST",
+    "/v1/quantities/rail-mass",
+    accept="application/json",
+    answer=RailMassAnswer,
+    content_type="application/json",
+)
+_CALCULATE_RAIL_SUPPLY: Final = Operation(
+    "calculateRailSupply",
+    "POST",
+    "/v1/quantities/rail-supply",
+    accept="application/json",
+    answer=RailSupplyAnswer,
+    content_type="application/json",
+)
+_CALCULATE_STRING_LAYOUT: Final = Operation(
+    "calculateStringLayout",
+    "POST",
+    "/v1/quantities/string-layout",
+    accept="application/json",
+    answer=StringLayoutAnswer,
+    content_type="application/json",
+)
+_CALCULATE_TRAIN_LOADS: Final = Operation(
+    "calculateTrainLoads",
+    "POST",
+    "/v1/quantities/train-loads",
+    accept="application/json",
+    answer=TrainLoadsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SALVAGE: Final = Operation(
+    "calculateSalvage",
+    "POST",
+    "/v1/quantities/salvage",
+    accept="application/json",
+    answer=SalvageAnswer,
+    content_type="application/json",
+)
+_CALCULATE_CUSTOM: Final = Operation(
+    "calculateCustom",
+    "POST",
+    "/v1/quantities/custom",
+    accept="application/json",
+    answer=CustomAnswer,
+    content_type="application/json",
+)
+_CALCULATE_WORK_PER_TIE: Final = Operation(
+    "calculateWorkPerTie",
+    "POST",
+    "/v1/quantities/work-per-tie",
+    accept="application/json",
+    answer=WorkAnswer,
+    content_type="application/json",
+)
+_CALCULATE_WORK_PLAN: Final = Operation(
+    "calculateWorkPlan",
+    "POST",
+    "/v1/quantities/work-plan",
+    accept="application/json",
+    answer=WorkPlanAnswer,
+    content_type="application/json",
+)
+_CALCULATE_LOADS: Final = Operation(
+    "calculateLoads",
+    "POST",
+    "/v1/quantities/loads",
+    accept="application/json",
+    answer=LoadsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_ORDER: Final = Operation(
+    "calculateOrder",
+    "POST",
+    "/v1/quantities/order",
+    accept="application/json",
+    answer=OrderAnswer,
+    content_type="application/json",
+)
 _CALCULATE_FORCE: Final = Operation(
     "calculateForce",
     "POST",
     "/v1/thermal/force",
     accept="application/json",
     answer=ThermalForceAnswer,
+    content_type="application/json",
+)
+_CALCULATE_TEMPERATURE_RANGE: Final = Operation(
+    "calculateTemperatureRange",
+    "POST",
+    "/v1/thermal/temperature-range",
+    accept="application/json",
+    answer=TemperatureRangeAnswer,
+    content_type="application/json",
+)
+_CALCULATE_LAYING_ADJUSTMENT: Final = Operation(
+    "calculateLayingAdjustment",
+    "POST",
+    "/v1/thermal/laying-adjustment",
+    accept="application/json",
+    answer=LayingAdjustmentAnswer,
+    content_type="application/json",
+)
+_CALCULATE_DESTRESSING: Final = Operation(
+    "calculateDestressing",
+    "POST",
+    "/v1/thermal/destressing",
+    accept="application/json",
+    answer=DestressingAnswer,
+    content_type="application/json",
+)
+_CALCULATE_NEUTRAL_TEMPERATURE: Final = Operation(
+    "calculateNeutralTemperature",
+    "POST",
+    "/v1/thermal/neutral-temperature",
+    accept="application/json",
+    answer=NeutralTemperatureAnswer,
+    content_type="application/json",
+)
+_CALCULATE_BREAK_GAP: Final = Operation(
+    "calculateBreakGap",
+    "POST",
+    "/v1/thermal/break-gap",
+    accept="application/json",
+    answer=BreakGapAnswer,
+    content_type="application/json",
+)
+_CALCULATE_END_MOVEMENT: Final = Operation(
+    "calculateEndMovement",
+    "POST",
+    "/v1/thermal/end-movement",
+    accept="application/json",
+    answer=EndMovementAnswer,
+    content_type="application/json",
+)
+_CALCULATE_RESTRAINT: Final = Operation(
+    "calculateRestraint",
+    "POST",
+    "/v1/thermal/restraint",
+    accept="application/json",
+    answer=RestraintAnswer,
+    content_type="application/json",
+)
+_CALCULATE_CURVE_LOAD: Final = Operation(
+    "calculateCurveLoad",
+    "POST",
+    "/v1/thermal/curve-load",
+    accept="application/json",
+    answer=CurveLoadAnswer,
+    content_type="application/json",
+)
+_CALCULATE_BUCKLING: Final = Operation(
+    "calculateBuckling",
+    "POST",
+    "/v1/thermal/buckling",
+    accept="application/json",
+    answer=BucklingAnswer,
+    content_type="application/json",
+)
+_CALCULATE_JOINT_GAP: Final = Operation(
+    "calculateJointGap",
+    "POST",
+    "/v1/thermal/joint-gap",
+    accept="application/json",
+    answer=JointGapAnswer,
+    content_type="application/json",
+)
+_CALCULATE_VERTICAL_BENDING: Final = Operation(
+    "calculateVerticalBending",
+    "POST",
+    "/v1/strength/vertical-bending",
+    accept="application/json",
+    answer=VerticalBendingAnswer,
+    content_type="application/json",
+)
+_CALCULATE_HAULING_CURVE: Final = Operation(
+    "calculateHaulingCurve",
+    "POST",
+    "/v1/strength/hauling-curve",
+    accept="application/json",
+    answer=HaulingCurveAnswer,
+    content_type="application/json",
+)
+_CALCULATE_TRACK_JOINTS: Final = Operation(
+    "calculateTrackJoints",
+    "POST",
+    "/v1/regulation/track-joints",
+    accept="application/json",
+    answer=TrackJointsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SECTION_PROPERTIES: Final = Operation(
+    "calculateSectionProperties",
+    "POST",
+    "/v1/section-properties",
+    accept="application/json",
+    answer=SectionPropertiesAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SECTION_COMPATIBILITY: Final = Operation(
+    "calculateSectionCompatibility",
+    "POST",
+    "/v1/section-compatibility",
+    accept="application/json",
+    answer=SectionCompatibilityAnswer,
+    content_type="application/json",
+)
+_CREATE_TAKEOFF: Final = Operation(
+    "createTakeoff",
+    "POST",
+    "/v1/takeoffs",
+    accept="application/json",
+    answer=TakeoffAnswer,
+    content_type="application/json",
+)
+_CREATE_TAKEOFF_CSV: Final = Operation(
+    "createTakeoff",
+    "POST",
+    "/v1/takeoffs",
+    accept="text/csv",
+    answer=str,
     content_type="application/json",
 )
 _HEALTH_LIVE: Final = Operation("healthLive", "GET", "/health/live", accept="application/json", answer=Health)
@@ -216,13 +609,21 @@ class AnchorPatternsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List anchor patterns.
 
         Every row of the table of anchor patterns, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -230,10 +631,14 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units})
+        return self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -241,6 +646,7 @@ class AnchorPatternsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one anchor pattern.
@@ -250,6 +656,8 @@ class AnchorPatternsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -257,10 +665,19 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_ANCHOR_PATTERN, options, path={"id": id}, query={"units": units})
+        return self._caller.call(
+            _GET_ANCHOR_PATTERN,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class FeatureKindsResource:
@@ -270,13 +687,21 @@ class FeatureKindsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List kinds of feature.
 
         Every row of the table of kinds of feature, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -284,10 +709,14 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units})
+        return self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -295,6 +724,7 @@ class FeatureKindsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one kind of feature.
@@ -304,6 +734,8 @@ class FeatureKindsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -311,10 +743,19 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_KIND_OF_FEATURE, options, path={"id": id}, query={"units": units})
+        return self._caller.call(
+            _GET_KIND_OF_FEATURE,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class HealthResource:
@@ -336,8 +777,13 @@ class HealthResource:
             The service is up, and what it answers with.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_HEALTH_LIVE, options)
 
@@ -353,8 +799,13 @@ class HealthResource:
             The service is up, and what it answers with.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_HEALTH_READY, options)
 
@@ -366,13 +817,21 @@ class JointBarsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List joint bars.
 
         Every row of the table of joint bars, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -380,10 +839,14 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_JOINT_BARS, options, query={"units": units})
+        return self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -391,6 +854,7 @@ class JointBarsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one joint bar.
@@ -400,6 +864,8 @@ class JointBarsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -407,10 +873,14 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units})
+        return self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units, "version": version})
 
 
 class PlatePinsResource:
@@ -420,13 +890,21 @@ class PlatePinsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List plate pins.
 
         Every row of the table of plate pins, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -434,10 +912,14 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_PLATE_PINS, options, query={"units": units})
+        return self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -445,6 +927,7 @@ class PlatePinsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one plate pin.
@@ -454,6 +937,8 @@ class PlatePinsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -461,10 +946,14 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_PLATE_PIN, options, path={"id": id}, query={"units": units})
+        return self._caller.call(_GET_PLATE_PIN, options, path={"id": id}, query={"units": units, "version": version})
 
 
 class PreservativesResource:
@@ -474,13 +963,21 @@ class PreservativesResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List preservatives.
 
         Every row of the table of preservatives, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -488,10 +985,14 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units})
+        return self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -499,6 +1000,7 @@ class PreservativesResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one preservative.
@@ -508,6 +1010,8 @@ class PreservativesResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -515,10 +1019,19 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_PRESERVATIVE, options, path={"id": id}, query={"units": units})
+        return self._caller.call(
+            _GET_PRESERVATIVE,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class QuantitiesResource:
@@ -532,7 +1045,8 @@ class QuantitiesResource:
         """Ties standing, kept and renewed.
 
         Ties stand at origin + k * spacing; a stretch owns those with begin <= x < end, so counts add up however the
-        line is cut. The average per mile is a separate figure and is not rounded.
+        line is cut. The average per mile is a separate figure and is not rounded. The spacing of wood ties is held
+        against the limits of a manual of government railroads; a railroad's own standard goes before.
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
@@ -543,12 +1057,627 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TIES, options, body=request)
+
+    def sound_ties(
+        self,
+        request: SoundTiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SoundTiesAnswer:
+        """Sound ties in 39 ft.
+
+        Each 39 ft of track in classes 1 to 5 must have at least a number of ties that are not defective, more of them
+        in turnouts and in curves of more than 2 degrees.
+
+        Args:
+            request: see `SoundTiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.sound-ties`: Sound ties in 39 ft.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
+
+    def tie_plates(
+        self,
+        request: TiePlatesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TiePlatesAnswer:
+        """Tie plates.
+
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
+        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+
+        Args:
+            request: see `TiePlatesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.tie-plates`: Tie plates.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
+
+    def spikes(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> SpikesAnswer:
+        """Spikes.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.spikes`: Spikes.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SPIKES, options, body=request)
+
+    def tie_plugs(
+        self,
+        request: TiePlugsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TiePlugsAnswer:
+        """Tie plugs or compound.
+
+        One plug for each old spike that is pulled out of a wood tie that stays, at the rails renewed. Holes follow the
+        old pattern, whatever the new one is. Compound is the volume of the holes and what is lost.
+
+        Args:
+            request: see `TiePlugsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.tie-plugs`: Tie plugs or compound.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
+
+    def plate_pins(
+        self,
+        request: PlatePinsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> PlatePinsAnswer:
+        """Plate pins.
+
+        Plates are pinned on every n-th wood tie by the tie's own number, so counts add up however the line is cut: a
+        stretch may have one pinned tie more or less than its ties divided by n.
+
+        Args:
+            request: see `PlatePinsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.plate-pins`: Plate pins.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
+
+    def preservative(
+        self,
+        request: PreservativeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> PreservativeAnswer:
+        """Preservative for adzed tie seats.
+
+        Seats are adzed on wood ties that stay, at the rails renewed, over the new plate and a margin on all four sides.
+        New ties come treated and are not adzed.
+
+        Args:
+            request: see `PreservativeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.preservative`: Preservative for adzed tie seats.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
+
+    def anchors(
+        self,
+        request: AnchorsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> AnchorsAnswer:
+        """Rail anchors.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.anchors`: Rail anchors.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ANCHORS, options, body=request)
+
+    def cribbing(
+        self,
+        request: CribbingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> CribbingAnswer:
+        """Cribbing for anchors.
+
+        Each anchor needs a pocket in the crib beside its tie, under and beside the rail base. The volume is that of the
+        pockets times the share of them that ballast fills.
+
+        Args:
+            request: see `CribbingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.cribbing`: Cribbing for anchors.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CRIBBING, options, body=request)
+
+    def joints(self, request: JointsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> JointsAnswer:
+        """Joints and their parts.
+
+        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
+        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+
+        Args:
+            request: see `JointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.joints`: Joints and their parts.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_JOINTS, options, body=request)
+
+    def closing_joints(
+        self,
+        request: ClosingJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> ClosingJointsAnswer:
+        """Joints left in welded rail.
+
+        The joints that close runs of welded strings, by kind, and their bars, bolts, nuts, washers and bonds. Insulated
+        and compromise joints come complete. A joint left in welded rail needs two bolts in each rail.
+
+        Args:
+            request: see `ClosingJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.closing-joints`: Joints left in welded rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
+
+    def rail_mass(
+        self,
+        request: RailMassRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> RailMassAnswer:
+        """Mass of rail.
+
+        Mass of one or two lines of rail, and what a mile of rail and of track weighs in short, long and metric tons.
+        The old rule that a mile of track weighs 11/7 of the pounds per yard in long tons is exact: 2 x 1760 / 2240.
+
+        Args:
+            request: see `RailMassRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.rail-mass`: Mass of rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
+
+    def rail_supply(
+        self,
+        request: RailSupplyRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> RailSupplyAnswer:
+        """Stock rails, strings, welds and closures.
+
+        A string is its stock rails less what n - 1 plant welds use up and both end trims. The runs are laid out of
+        strings as in quantities.string-layout, with the fewest field welds, then the fewest cut pieces, and the
+        strings, welds, closures and offcuts of that layout are counted. A thermite weld fills its gap with weld metal,
+        so the rail needed is shorter than the runs by the gaps. A place where two runs meet counts once.
+
+        Args:
+            request: see `RailSupplyRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.rail-supply`: Stock rails, strings, welds and closures.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
+
+    def string_layout(
+        self,
+        request: StringLayoutRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> StringLayoutAnswer:
+        """Where every string and field weld lies.
+
+        Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
+        stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
+        field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
+        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
+        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
+        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
+        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
+        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+
+        Args:
+            request: see `StringLayoutRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.string-layout`: Where every string and field weld lies.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
+
+    def train_loads(
+        self,
+        request: TrainLoadsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TrainLoadsAnswer:
+        """Rail trains and what each brings.
+
+        A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
+        unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
+        carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
+        the order of their numbers.
+
+        Args:
+            request: see `TrainLoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.train-loads`: Rail trains and what each brings.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
+
+    def salvage(
+        self,
+        request: SalvageRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SalvageAnswer:
+        """Salvage.
+
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
+        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
+        and recovery are the user's: no published shares were found.
+
+        Args:
+            request: see `SalvageRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.salvage`: Salvage.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SALVAGE, options, body=request)
+
+    def custom(self, request: CustomRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> CustomAnswer:
+        """Item of the caller's own.
+
+        An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+
+        Args:
+            request: see `CustomRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.custom`: Item of the caller's own.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CUSTOM, options, body=request)
+
+    def work_per_tie(
+        self,
+        request: WorkRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> WorkAnswer:
+        """Work per tie and per mile.
+
+        Operations of an out-of-face rail gang in trade order, for the rails renewed. With the user's production rates:
+        the time of each, and the operation that sets the pace, since all work one behind the other. No rate is given by
+        default: none was found published.
+
+        Args:
+            request: see `WorkRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.work-per-tie`: Work per tie and per mile.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
+
+    def work_plan(
+        self,
+        request: WorkPlanRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> WorkPlanAnswer:
+        """Work plan of a rail gang.
+
+        Given how much there is of each operation and the user's own production rates: crew time, time, days and track
+        occupancies of each in trade order, and the operation that sets the pace, since all work one behind the other.
+        No rate is given by default: none was found published.
+
+        Args:
+            request: see `WorkPlanRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.work-plan`: Work plan of a rail gang.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
+
+    def loads(self, request: LoadsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> LoadsAnswer:
+        """Truck and car loads.
+
+        Tons by item, and the loads they make by mass: each item alone, and all that a vehicle carries together, rounded
+        up once from the exact mass. Vehicles stand in place of each other. What takes more room than weight fills a
+        vehicle sooner than its mass says.
+
+        Args:
+            request: see `LoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.loads`: Truck and car loads.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_LOADS, options, body=request)
+
+    def order(self, request: OrderRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> OrderAnswer:
+        """From the job's total to the order.
+
+        Allowance and rounding are applied once, to the job's total of an item and never to its lines. The total with
+        allowance is rounded up to what is sold; packages are counted from that. A total that misses a whole step by
+        float noise only counts as whole.
+
+        Args:
+            request: see `OrderRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.order`: From the job's total to the order.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ORDER, options, body=request)
 
 
 class RailAnchorsResource:
@@ -558,13 +1687,21 @@ class RailAnchorsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List rail anchors.
 
         Every row of the table of rail anchors, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -572,10 +1709,14 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units})
+        return self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -583,6 +1724,7 @@ class RailAnchorsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one rail anchor.
@@ -592,6 +1734,8 @@ class RailAnchorsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -599,14 +1743,18 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_RAIL_ANCHOR, options, path={"id": id}, query={"units": units})
+        return self._caller.call(_GET_RAIL_ANCHOR, options, path={"id": id}, query={"units": units, "version": version})
 
 
 class RailSectionsResource:
-    """`client.rail_sections`. List rail sections; get one rail section."""
+    """`client.rail_sections`. List rail sections; get one rail section; draw a rail section."""
 
     def __init__(self, caller: Caller) -> None:
         """Reach the operations through a caller."""
@@ -621,6 +1769,7 @@ class RailSectionsResource:
         base_from: float | None = None,
         base_to: float | None = None,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueTable:
         """List rail sections.
@@ -634,6 +1783,8 @@ class RailSectionsResource:
             base_from: Smallest base width: in, or mm with units=si.
             base_to: Largest base width: in, or mm with units=si.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -641,8 +1792,12 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -654,6 +1809,7 @@ class RailSectionsResource:
                 "base_from": base_from,
                 "base_to": base_to,
                 "units": units,
+                "version": version,
             },
         )
 
@@ -663,6 +1819,7 @@ class RailSectionsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one rail section.
@@ -672,6 +1829,8 @@ class RailSectionsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -679,10 +1838,242 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_RAIL_SECTION, options, path={"id": id}, query={"units": units})
+        return self._caller.call(
+            _GET_RAIL_SECTION,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
+
+    def profile(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        chord_error: float | None = None,
+        vertical_wear: float | None = None,
+        face_wear: float | None = None,
+        face_angle: float | None = None,
+        face_side: Literal["left", "right"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> SectionProfile:
+        """Draw a rail section.
+
+        The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and dark),
+        as points with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only
+        where the service has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm
+        with units=si; when `units` is left out, what the section's own drawing is in.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            chord_error: Greatest distance between the outline and the lines through its points, in the units asked for;
+                JSON only.
+            vertical_wear: Depth of vertical head wear laid over the new section, in the units asked for.
+            face_wear: Horizontal loss of one face at the gage line, in the units asked for.
+            face_angle: Lean of the worn face from the vertical, in degrees; upright when left out.
+            face_side: The worn side, as drawn; left when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            A section's outline as points counter-clockwise, the first not repeated, and the measures it was built from.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(
+            _GET_RAIL_SECTION_PROFILE,
+            options,
+            path={"id": id},
+            query={
+                "units": units,
+                "chord_error": chord_error,
+                "vertical_wear": vertical_wear,
+                "face_wear": face_wear,
+                "face_angle": face_angle,
+                "face_side": face_side,
+                "version": version,
+            },
+        )
+
+    def profile_svg(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        chord_error: float | None = None,
+        vertical_wear: float | None = None,
+        face_wear: float | None = None,
+        face_angle: float | None = None,
+        face_side: Literal["left", "right"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Draw a rail section, as image/svg+xml.
+
+        The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and dark),
+        as points with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only
+        where the service has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm
+        with units=si; when `units` is left out, what the section's own drawing is in.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            chord_error: Greatest distance between the outline and the lines through its points, in the units asked for;
+                JSON only.
+            vertical_wear: Depth of vertical head wear laid over the new section, in the units asked for.
+            face_wear: Horizontal loss of one face at the gage line, in the units asked for.
+            face_angle: Lean of the worn face from the vertical, in degrees; upright when left out.
+            face_side: The worn side, as drawn; left when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(
+            _GET_RAIL_SECTION_PROFILE_SVG,
+            options,
+            path={"id": id},
+            query={
+                "units": units,
+                "chord_error": chord_error,
+                "vertical_wear": vertical_wear,
+                "face_wear": face_wear,
+                "face_angle": face_angle,
+                "face_side": face_side,
+                "version": version,
+            },
+        )
+
+    def profile_vnd_dxf(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        chord_error: float | None = None,
+        vertical_wear: float | None = None,
+        face_wear: float | None = None,
+        face_angle: float | None = None,
+        face_side: Literal["left", "right"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Draw a rail section, as image/vnd.dxf.
+
+        The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and dark),
+        as points with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only
+        where the service has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm
+        with units=si; when `units` is left out, what the section's own drawing is in.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            chord_error: Greatest distance between the outline and the lines through its points, in the units asked for;
+                JSON only.
+            vertical_wear: Depth of vertical head wear laid over the new section, in the units asked for.
+            face_wear: Horizontal loss of one face at the gage line, in the units asked for.
+            face_angle: Lean of the worn face from the vertical, in degrees; upright when left out.
+            face_side: The worn side, as drawn; left when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/vnd.dxf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(
+            _GET_RAIL_SECTION_PROFILE_VND_DXF,
+            options,
+            path={"id": id},
+            query={
+                "units": units,
+                "chord_error": chord_error,
+                "vertical_wear": vertical_wear,
+                "face_wear": face_wear,
+                "face_angle": face_angle,
+                "face_side": face_side,
+                "version": version,
+            },
+        )
+
+
+class RegulationResource:
+    """`client.regulation`. Track held against the sections of the federal track safety standards."""
+
+    def __init__(self, caller: Caller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    def track_joints(
+        self,
+        request: TrackJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TrackJointsAnswer:
+        """Joints, bolts and anchors by 49 CFR Part 213.
+
+        Holds a job against the sections of Part 213 on bolted joints, their bolts, torch-cut ends and mismatch, on
+        anchoring at turnouts, and on laying welded rail: what is left out is not checked. Part 213 is a floor; a
+        railroad's plan goes further.
+
+        Args:
+            request: see `TrackJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `regulation.track-joints`: Joints, bolts and anchors by 49 CFR Part 213.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
 
 class RulebooksResource:
@@ -704,8 +2095,13 @@ class RulebooksResource:
             The rulebooks of this service.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -729,8 +2125,13 @@ class RulesResource:
             The registry of rules.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RULES, options)
 
@@ -747,10 +2148,101 @@ class RulesResource:
             A rule as the registry has it.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_RULE, options, path={"id": id})
+
+
+class SectionCompatibilityResource:
+    """`client.section_compatibility`. Compatibility of an old and a new rail section."""
+
+    def __init__(self, caller: Caller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    def calculate(
+        self,
+        request: SectionCompatibilityRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SectionCompatibilityAnswer:
+        """Compatibility of an old and a new rail section.
+
+        Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is run
+        off. Plates serve when the new base lies between their shoulders within the play; where their table is not
+        given, they are taken as made for the old rail. Joint bars serve both when fishing height, both fishing angles
+        and drilling are the same, within 1/64 in and a quarter of a degree; a thicker web does not matter. A joint
+        between the two is a compromise joint when the bars or the running surface differ. What is not known gives no
+        verdict.
+
+        Args:
+            request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `sections.compatibility`: Compatibility of an old and a new rail section.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
+
+
+class SectionPropertiesResource:
+    """`client.section_properties`. Properties of a rail section, new or worn."""
+
+    def __init__(self, caller: Caller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    def calculate(
+        self,
+        request: SectionPropertiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SectionPropertiesAnswer:
+        """Properties of a rail section, new or worn.
+
+        Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, one by its own measures,
+        or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
+        Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
+        centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions
+        whose distance is stated. The new section is compared with printed values.
+
+        Args:
+            request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `sections.properties`: Properties of a rail section, new or worn.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
 
 class SourcesResource:
@@ -772,8 +2264,13 @@ class SourcesResource:
             Every cited document.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_SOURCES, options)
 
@@ -785,13 +2282,21 @@ class SpikePatternsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List spike patterns.
 
         Every row of the table of spike patterns, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -799,10 +2304,14 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units})
+        return self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -810,6 +2319,7 @@ class SpikePatternsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one spike pattern.
@@ -819,6 +2329,8 @@ class SpikePatternsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -826,10 +2338,19 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_SPIKE_PATTERN, options, path={"id": id}, query={"units": units})
+        return self._caller.call(
+            _GET_SPIKE_PATTERN,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class SpikesResource:
@@ -839,13 +2360,21 @@ class SpikesResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List spikes.
 
         Every row of the table of spikes, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -853,10 +2382,14 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_SPIKES, options, query={"units": units})
+        return self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -864,6 +2397,7 @@ class SpikesResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one spike.
@@ -873,6 +2407,8 @@ class SpikesResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -880,10 +2416,154 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units})
+        return self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
+
+
+class StrengthResource:
+    """`client.strength`. Bending under wheels and in haulage."""
+
+    def __init__(self, caller: Caller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    def vertical_bending(
+        self,
+        request: VerticalBendingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> VerticalBendingAnswer:
+        """Bending of rail under wheels.
+
+        The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
+        a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
+        pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
+        same wheels.
+
+        Args:
+            request: see `VerticalBendingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `strength.vertical-bending`: Bending of rail under wheels.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
+
+    def hauling_curve(
+        self,
+        request: HaulingCurveRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> HaulingCurveAnswer:
+        """Strings hauled round a curve.
+
+        A string carried upright bends about its upright axis to the radius of the track; the base, being widest, is
+        stressed most. Strings off the middle of the train run on a shorter or longer path and their free ends shift
+        along it. Elastic; worked for the innermost string, evenly bent.
+
+        Args:
+            request: see `HaulingCurveRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `strength.hauling-curve`: Strings hauled round a curve.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
+
+
+class TakeoffsResource:
+    """`client.takeoffs`. A whole relay job: every quantity, order, check and price in one answer."""
+
+    def __init__(self, caller: Caller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    def create(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TakeoffAnswer:
+        """Takeoff of a relay job.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `takeoffs`: Takeoff of a relay job.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CREATE_TAKEOFF, options, body=request)
+
+    def create_csv(self, request: TakeoffRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Takeoff of a relay job, as text/csv.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/csv.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CREATE_TAKEOFF_CSV, options, body=request)
 
 
 class ThermalResource:
@@ -913,12 +2593,347 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_FORCE, options, body=request)
+
+    def temperature_range(
+        self,
+        request: TemperatureRangeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TemperatureRangeAnswer:
+        """Desired laying temperature range and restriction temperature.
+
+        The range of rail temperature in which to lay, from the hottest and coldest rail at the place by a named rule;
+        those from air temperature where rail was not measured. Then, with the neutral temperature that service is
+        assumed to take away and the rise the track may be given, the rail temperature above which speed is restricted.
+        The hottest and coldest count in rail temperature. Rail whose laying temperature is not given is taken at the
+        lower end of the range.
+
+        Args:
+            request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.temperature-range`: Desired laying temperature range and restriction
+                temperature.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
+
+    def laying_adjustment(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> LayingAdjustmentAnswer:
+        """Adjustment of a string at laying.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.laying-adjustment`: Adjustment of a string at laying.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
+
+    def destressing(
+        self,
+        request: DestressingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> DestressingAnswer:
+        """Destressing plan by stations.
+
+        Welded rail is cut, freed between two fixed ends, brought to the strain of the target neutral temperature and
+        welded. Gives the gap, the rail to remove, the pull, the length that must hold beyond the ends, and for marks
+        along the line the movement each must show: in proportion to its distance from the fixed end on its side of the
+        cut.
+
+        Args:
+            request: see `DestressingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.destressing`: Destressing plan by stations.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
+
+    def neutral_temperature(
+        self,
+        request: NeutralTemperatureRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> NeutralTemperatureAnswer:
+        """Neutral temperature after work on the rail.
+
+        Rail put in lowers the neutral temperature and rail taken out raises it, on average over the length that feels
+        it: the slip length on both sides of a cut unless another is given. A curve that shifts inwards loses by the
+        shift over its radius. The start is a known value, the average of several lengths, or the value told by the gap
+        that opened at a cut.
+
+        Args:
+            request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.neutral-temperature`: Neutral temperature after work on the rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
+
+    def break_gap(
+        self,
+        request: BreakGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> BreakGapAnswer:
+        """Gap at a break or cut of cold rail.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.break-gap`: Gap at a break or cut of cold rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
+
+    def end_movement(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> EndMovementAnswer:
+        """Movement at the end of welded rail.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.end-movement`: Movement at the end of welded rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
+
+    def restraint(
+        self,
+        request: RestraintRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> RestraintAnswer:
+        """Longitudinal restraint by anchors and ballast.
+
+        A zone holds one rail lengthwise with the lesser of what its anchors hold on the rail and what the ballast holds
+        of its ties. Against the thermal force of the rail: what the zone holds, what is left over, and the length that
+        would hold it all. A zone of 195 ft satisfies the regulation for joints and still lets a heavy rail move on a
+        cold night.
+
+        Args:
+            request: see `RestraintRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.restraint`: Longitudinal restraint by anchors and ballast.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
+
+    def curve_load(
+        self,
+        request: CurveLoadRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> CurveLoadAnswer:
+        """Radial load and shift of curves.
+
+        Rail under axial force presses outwards in a curve when hot and inwards when cold, with P / R for each unit of
+        length. A curve that has been pulled in has shorter rail room and so a lower neutral temperature; the loads are
+        worked with what is left of it. Static: buckling and trains need their own check.
+
+        Args:
+            request: see `CurveLoadRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.curve-load`: Radial load and shift of curves.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
+
+    def buckling(
+        self,
+        request: BucklingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> BucklingAnswer:
+        """Buckling of hot track.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.buckling`: Buckling of hot track.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BUCKLING, options, body=request)
+
+    def joint_gap(
+        self,
+        request: JointGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> JointGapAnswer:
+        """Gap at bolted joints by rail temperature.
+
+        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
+        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
+        left only as wide as the end post.
+
+        Args:
+            request: see `JointGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.joint-gap`: Gap at bolted joints by rail temperature.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
 
 class TiePlatesResource:
@@ -928,13 +2943,21 @@ class TiePlatesResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List tie plates.
 
         Every row of the table of tie plates, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -942,10 +2965,14 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_TIE_PLATES, options, query={"units": units})
+        return self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -953,6 +2980,7 @@ class TiePlatesResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one tie plate.
@@ -962,6 +2990,8 @@ class TiePlatesResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -969,10 +2999,14 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_TIE_PLATE, options, path={"id": id}, query={"units": units})
+        return self._caller.call(_GET_TIE_PLATE, options, path={"id": id}, query={"units": units, "version": version})
 
 
 class TiePlugsResource:
@@ -982,13 +3016,21 @@ class TiePlugsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List tie plugs.
 
         Every row of the table of tie plugs, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -996,10 +3038,14 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units})
+        return self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -1007,6 +3053,7 @@ class TiePlugsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one tie plug.
@@ -1016,6 +3063,8 @@ class TiePlugsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1023,10 +3072,14 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_TIE_PLUG, options, path={"id": id}, query={"units": units})
+        return self._caller.call(_GET_TIE_PLUG, options, path={"id": id}, query={"units": units, "version": version})
 
 
 class TrackBoltsResource:
@@ -1036,13 +3089,21 @@ class TrackBoltsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List track bolts.
 
         Every row of the table of track bolts, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1050,10 +3111,14 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units})
+        return self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
     def get(
         self,
@@ -1061,6 +3126,7 @@ class TrackBoltsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one track bolt.
@@ -1070,6 +3136,8 @@ class TrackBoltsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1077,10 +3145,14 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units})
+        return self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units, "version": version})
 
 
 class Resources:
@@ -1097,11 +3169,16 @@ class Resources:
         self.quantities: QuantitiesResource = QuantitiesResource(caller)
         self.rail_anchors: RailAnchorsResource = RailAnchorsResource(caller)
         self.rail_sections: RailSectionsResource = RailSectionsResource(caller)
+        self.regulation: RegulationResource = RegulationResource(caller)
         self.rulebooks: RulebooksResource = RulebooksResource(caller)
         self.rules: RulesResource = RulesResource(caller)
+        self.section_compatibility: SectionCompatibilityResource = SectionCompatibilityResource(caller)
+        self.section_properties: SectionPropertiesResource = SectionPropertiesResource(caller)
         self.sources: SourcesResource = SourcesResource(caller)
         self.spike_patterns: SpikePatternsResource = SpikePatternsResource(caller)
         self.spikes: SpikesResource = SpikesResource(caller)
+        self.strength: StrengthResource = StrengthResource(caller)
+        self.takeoffs: TakeoffsResource = TakeoffsResource(caller)
         self.thermal: ThermalResource = ThermalResource(caller)
         self.tie_plates: TiePlatesResource = TiePlatesResource(caller)
         self.tie_plugs: TiePlugsResource = TiePlugsResource(caller)
@@ -1115,13 +3192,21 @@ class AsyncAnchorPatternsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List anchor patterns.
 
         Every row of the table of anchor patterns, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1129,10 +3214,14 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units})
+        return await self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1140,6 +3229,7 @@ class AsyncAnchorPatternsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one anchor pattern.
@@ -1149,6 +3239,8 @@ class AsyncAnchorPatternsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1156,10 +3248,19 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_ANCHOR_PATTERN, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_ANCHOR_PATTERN,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncFeatureKindsResource:
@@ -1169,13 +3270,21 @@ class AsyncFeatureKindsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List kinds of feature.
 
         Every row of the table of kinds of feature, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1183,10 +3292,14 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units})
+        return await self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1194,6 +3307,7 @@ class AsyncFeatureKindsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one kind of feature.
@@ -1203,6 +3317,8 @@ class AsyncFeatureKindsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1210,10 +3326,19 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_KIND_OF_FEATURE, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_KIND_OF_FEATURE,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncHealthResource:
@@ -1235,8 +3360,13 @@ class AsyncHealthResource:
             The service is up, and what it answers with.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_HEALTH_LIVE, options)
 
@@ -1252,8 +3382,13 @@ class AsyncHealthResource:
             The service is up, and what it answers with.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_HEALTH_READY, options)
 
@@ -1265,13 +3400,21 @@ class AsyncJointBarsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List joint bars.
 
         Every row of the table of joint bars, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1279,10 +3422,14 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_JOINT_BARS, options, query={"units": units})
+        return await self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1290,6 +3437,7 @@ class AsyncJointBarsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one joint bar.
@@ -1299,6 +3447,8 @@ class AsyncJointBarsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1306,10 +3456,19 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_JOINT_BAR,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncPlatePinsResource:
@@ -1319,13 +3478,21 @@ class AsyncPlatePinsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List plate pins.
 
         Every row of the table of plate pins, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1333,10 +3500,14 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_PLATE_PINS, options, query={"units": units})
+        return await self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1344,6 +3515,7 @@ class AsyncPlatePinsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one plate pin.
@@ -1353,6 +3525,8 @@ class AsyncPlatePinsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1360,10 +3534,19 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_PLATE_PIN, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_PLATE_PIN,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncPreservativesResource:
@@ -1373,13 +3556,21 @@ class AsyncPreservativesResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List preservatives.
 
         Every row of the table of preservatives, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1387,10 +3578,14 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units})
+        return await self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1398,6 +3593,7 @@ class AsyncPreservativesResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one preservative.
@@ -1407,6 +3603,8 @@ class AsyncPreservativesResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1414,10 +3612,19 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_PRESERVATIVE, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_PRESERVATIVE,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncQuantitiesResource:
@@ -1431,7 +3638,8 @@ class AsyncQuantitiesResource:
         """Ties standing, kept and renewed.
 
         Ties stand at origin + k * spacing; a stretch owns those with begin <= x < end, so counts add up however the
-        line is cut. The average per mile is a separate figure and is not rounded.
+        line is cut. The average per mile is a separate figure and is not rounded. The spacing of wood ties is held
+        against the limits of a manual of government railroads; a railroad's own standard goes before.
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
@@ -1442,12 +3650,652 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TIES, options, body=request)
+
+    async def sound_ties(
+        self,
+        request: SoundTiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SoundTiesAnswer:
+        """Sound ties in 39 ft.
+
+        Each 39 ft of track in classes 1 to 5 must have at least a number of ties that are not defective, more of them
+        in turnouts and in curves of more than 2 degrees.
+
+        Args:
+            request: see `SoundTiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.sound-ties`: Sound ties in 39 ft.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
+
+    async def tie_plates(
+        self,
+        request: TiePlatesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TiePlatesAnswer:
+        """Tie plates.
+
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
+        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+
+        Args:
+            request: see `TiePlatesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.tie-plates`: Tie plates.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
+
+    async def spikes(
+        self,
+        request: SpikesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SpikesAnswer:
+        """Spikes.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.spikes`: Spikes.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SPIKES, options, body=request)
+
+    async def tie_plugs(
+        self,
+        request: TiePlugsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TiePlugsAnswer:
+        """Tie plugs or compound.
+
+        One plug for each old spike that is pulled out of a wood tie that stays, at the rails renewed. Holes follow the
+        old pattern, whatever the new one is. Compound is the volume of the holes and what is lost.
+
+        Args:
+            request: see `TiePlugsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.tie-plugs`: Tie plugs or compound.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
+
+    async def plate_pins(
+        self,
+        request: PlatePinsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> PlatePinsAnswer:
+        """Plate pins.
+
+        Plates are pinned on every n-th wood tie by the tie's own number, so counts add up however the line is cut: a
+        stretch may have one pinned tie more or less than its ties divided by n.
+
+        Args:
+            request: see `PlatePinsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.plate-pins`: Plate pins.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
+
+    async def preservative(
+        self,
+        request: PreservativeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> PreservativeAnswer:
+        """Preservative for adzed tie seats.
+
+        Seats are adzed on wood ties that stay, at the rails renewed, over the new plate and a margin on all four sides.
+        New ties come treated and are not adzed.
+
+        Args:
+            request: see `PreservativeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.preservative`: Preservative for adzed tie seats.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
+
+    async def anchors(
+        self,
+        request: AnchorsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> AnchorsAnswer:
+        """Rail anchors.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.anchors`: Rail anchors.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ANCHORS, options, body=request)
+
+    async def cribbing(
+        self,
+        request: CribbingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> CribbingAnswer:
+        """Cribbing for anchors.
+
+        Each anchor needs a pocket in the crib beside its tie, under and beside the rail base. The volume is that of the
+        pockets times the share of them that ballast fills.
+
+        Args:
+            request: see `CribbingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.cribbing`: Cribbing for anchors.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CRIBBING, options, body=request)
+
+    async def joints(
+        self,
+        request: JointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> JointsAnswer:
+        """Joints and their parts.
+
+        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
+        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+
+        Args:
+            request: see `JointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.joints`: Joints and their parts.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_JOINTS, options, body=request)
+
+    async def closing_joints(
+        self,
+        request: ClosingJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> ClosingJointsAnswer:
+        """Joints left in welded rail.
+
+        The joints that close runs of welded strings, by kind, and their bars, bolts, nuts, washers and bonds. Insulated
+        and compromise joints come complete. A joint left in welded rail needs two bolts in each rail.
+
+        Args:
+            request: see `ClosingJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.closing-joints`: Joints left in welded rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
+
+    async def rail_mass(
+        self,
+        request: RailMassRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> RailMassAnswer:
+        """Mass of rail.
+
+        Mass of one or two lines of rail, and what a mile of rail and of track weighs in short, long and metric tons.
+        The old rule that a mile of track weighs 11/7 of the pounds per yard in long tons is exact: 2 x 1760 / 2240.
+
+        Args:
+            request: see `RailMassRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.rail-mass`: Mass of rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
+
+    async def rail_supply(
+        self,
+        request: RailSupplyRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> RailSupplyAnswer:
+        """Stock rails, strings, welds and closures.
+
+        A string is its stock rails less what n - 1 plant welds use up and both end trims. The runs are laid out of
+        strings as in quantities.string-layout, with the fewest field welds, then the fewest cut pieces, and the
+        strings, welds, closures and offcuts of that layout are counted. A thermite weld fills its gap with weld metal,
+        so the rail needed is shorter than the runs by the gaps. A place where two runs meet counts once.
+
+        Args:
+            request: see `RailSupplyRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.rail-supply`: Stock rails, strings, welds and closures.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
+
+    async def string_layout(
+        self,
+        request: StringLayoutRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> StringLayoutAnswer:
+        """Where every string and field weld lies.
+
+        Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
+        stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
+        field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
+        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
+        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
+        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
+        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
+        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+
+        Args:
+            request: see `StringLayoutRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.string-layout`: Where every string and field weld lies.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
+
+    async def train_loads(
+        self,
+        request: TrainLoadsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TrainLoadsAnswer:
+        """Rail trains and what each brings.
+
+        A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
+        unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
+        carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
+        the order of their numbers.
+
+        Args:
+            request: see `TrainLoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.train-loads`: Rail trains and what each brings.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
+
+    async def salvage(
+        self,
+        request: SalvageRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SalvageAnswer:
+        """Salvage.
+
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
+        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
+        and recovery are the user's: no published shares were found.
+
+        Args:
+            request: see `SalvageRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.salvage`: Salvage.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SALVAGE, options, body=request)
+
+    async def custom(
+        self,
+        request: CustomRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> CustomAnswer:
+        """Item of the caller's own.
+
+        An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+
+        Args:
+            request: see `CustomRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.custom`: Item of the caller's own.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CUSTOM, options, body=request)
+
+    async def work_per_tie(
+        self,
+        request: WorkRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> WorkAnswer:
+        """Work per tie and per mile.
+
+        Operations of an out-of-face rail gang in trade order, for the rails renewed. With the user's production rates:
+        the time of each, and the operation that sets the pace, since all work one behind the other. No rate is given by
+        default: none was found published.
+
+        Args:
+            request: see `WorkRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.work-per-tie`: Work per tie and per mile.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
+
+    async def work_plan(
+        self,
+        request: WorkPlanRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> WorkPlanAnswer:
+        """Work plan of a rail gang.
+
+        Given how much there is of each operation and the user's own production rates: crew time, time, days and track
+        occupancies of each in trade order, and the operation that sets the pace, since all work one behind the other.
+        No rate is given by default: none was found published.
+
+        Args:
+            request: see `WorkPlanRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.work-plan`: Work plan of a rail gang.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
+
+    async def loads(
+        self,
+        request: LoadsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> LoadsAnswer:
+        """Truck and car loads.
+
+        Tons by item, and the loads they make by mass: each item alone, and all that a vehicle carries together, rounded
+        up once from the exact mass. Vehicles stand in place of each other. What takes more room than weight fills a
+        vehicle sooner than its mass says.
+
+        Args:
+            request: see `LoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.loads`: Truck and car loads.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_LOADS, options, body=request)
+
+    async def order(
+        self,
+        request: OrderRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> OrderAnswer:
+        """From the job's total to the order.
+
+        Allowance and rounding are applied once, to the job's total of an item and never to its lines. The total with
+        allowance is rounded up to what is sold; packages are counted from that. A total that misses a whole step by
+        float noise only counts as whole.
+
+        Args:
+            request: see `OrderRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.order`: From the job's total to the order.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ORDER, options, body=request)
 
 
 class AsyncRailAnchorsResource:
@@ -1457,13 +4305,21 @@ class AsyncRailAnchorsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List rail anchors.
 
         Every row of the table of rail anchors, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1471,10 +4327,14 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units})
+        return await self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1482,6 +4342,7 @@ class AsyncRailAnchorsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one rail anchor.
@@ -1491,6 +4352,8 @@ class AsyncRailAnchorsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1498,14 +4361,23 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_RAIL_ANCHOR, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_RAIL_ANCHOR,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncRailSectionsResource:
-    """`client.rail_sections`. List rail sections; get one rail section."""
+    """`client.rail_sections`. List rail sections; get one rail section; draw a rail section."""
 
     def __init__(self, caller: AsyncCaller) -> None:
         """Reach the operations through a caller."""
@@ -1520,6 +4392,7 @@ class AsyncRailSectionsResource:
         base_from: float | None = None,
         base_to: float | None = None,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueTable:
         """List rail sections.
@@ -1533,6 +4406,8 @@ class AsyncRailSectionsResource:
             base_from: Smallest base width: in, or mm with units=si.
             base_to: Largest base width: in, or mm with units=si.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1540,8 +4415,12 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -1553,6 +4432,7 @@ class AsyncRailSectionsResource:
                 "base_from": base_from,
                 "base_to": base_to,
                 "units": units,
+                "version": version,
             },
         )
 
@@ -1562,6 +4442,7 @@ class AsyncRailSectionsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one rail section.
@@ -1571,6 +4452,8 @@ class AsyncRailSectionsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1578,10 +4461,242 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_RAIL_SECTION, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_RAIL_SECTION,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
+
+    async def profile(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        chord_error: float | None = None,
+        vertical_wear: float | None = None,
+        face_wear: float | None = None,
+        face_angle: float | None = None,
+        face_side: Literal["left", "right"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> SectionProfile:
+        """Draw a rail section.
+
+        The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and dark),
+        as points with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only
+        where the service has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm
+        with units=si; when `units` is left out, what the section's own drawing is in.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            chord_error: Greatest distance between the outline and the lines through its points, in the units asked for;
+                JSON only.
+            vertical_wear: Depth of vertical head wear laid over the new section, in the units asked for.
+            face_wear: Horizontal loss of one face at the gage line, in the units asked for.
+            face_angle: Lean of the worn face from the vertical, in degrees; upright when left out.
+            face_side: The worn side, as drawn; left when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            A section's outline as points counter-clockwise, the first not repeated, and the measures it was built from.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(
+            _GET_RAIL_SECTION_PROFILE,
+            options,
+            path={"id": id},
+            query={
+                "units": units,
+                "chord_error": chord_error,
+                "vertical_wear": vertical_wear,
+                "face_wear": face_wear,
+                "face_angle": face_angle,
+                "face_side": face_side,
+                "version": version,
+            },
+        )
+
+    async def profile_svg(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        chord_error: float | None = None,
+        vertical_wear: float | None = None,
+        face_wear: float | None = None,
+        face_angle: float | None = None,
+        face_side: Literal["left", "right"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Draw a rail section, as image/svg+xml.
+
+        The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and dark),
+        as points with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only
+        where the service has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm
+        with units=si; when `units` is left out, what the section's own drawing is in.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            chord_error: Greatest distance between the outline and the lines through its points, in the units asked for;
+                JSON only.
+            vertical_wear: Depth of vertical head wear laid over the new section, in the units asked for.
+            face_wear: Horizontal loss of one face at the gage line, in the units asked for.
+            face_angle: Lean of the worn face from the vertical, in degrees; upright when left out.
+            face_side: The worn side, as drawn; left when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(
+            _GET_RAIL_SECTION_PROFILE_SVG,
+            options,
+            path={"id": id},
+            query={
+                "units": units,
+                "chord_error": chord_error,
+                "vertical_wear": vertical_wear,
+                "face_wear": face_wear,
+                "face_angle": face_angle,
+                "face_side": face_side,
+                "version": version,
+            },
+        )
+
+    async def profile_vnd_dxf(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        chord_error: float | None = None,
+        vertical_wear: float | None = None,
+        face_wear: float | None = None,
+        face_angle: float | None = None,
+        face_side: Literal["left", "right"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Draw a rail section, as image/vnd.dxf.
+
+        The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and dark),
+        as points with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only
+        where the service has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm
+        with units=si; when `units` is left out, what the section's own drawing is in.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            chord_error: Greatest distance between the outline and the lines through its points, in the units asked for;
+                JSON only.
+            vertical_wear: Depth of vertical head wear laid over the new section, in the units asked for.
+            face_wear: Horizontal loss of one face at the gage line, in the units asked for.
+            face_angle: Lean of the worn face from the vertical, in degrees; upright when left out.
+            face_side: The worn side, as drawn; left when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/vnd.dxf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(
+            _GET_RAIL_SECTION_PROFILE_VND_DXF,
+            options,
+            path={"id": id},
+            query={
+                "units": units,
+                "chord_error": chord_error,
+                "vertical_wear": vertical_wear,
+                "face_wear": face_wear,
+                "face_angle": face_angle,
+                "face_side": face_side,
+                "version": version,
+            },
+        )
+
+
+class AsyncRegulationResource:
+    """`client.regulation`. Track held against the sections of the federal track safety standards."""
+
+    def __init__(self, caller: AsyncCaller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    async def track_joints(
+        self,
+        request: TrackJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TrackJointsAnswer:
+        """Joints, bolts and anchors by 49 CFR Part 213.
+
+        Holds a job against the sections of Part 213 on bolted joints, their bolts, torch-cut ends and mismatch, on
+        anchoring at turnouts, and on laying welded rail: what is left out is not checked. Part 213 is a floor; a
+        railroad's plan goes further.
+
+        Args:
+            request: see `TrackJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `regulation.track-joints`: Joints, bolts and anchors by 49 CFR Part 213.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
 
 class AsyncRulebooksResource:
@@ -1603,8 +4718,13 @@ class AsyncRulebooksResource:
             The rulebooks of this service.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -1628,8 +4748,13 @@ class AsyncRulesResource:
             The registry of rules.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RULES, options)
 
@@ -1646,10 +4771,101 @@ class AsyncRulesResource:
             A rule as the registry has it.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_GET_RULE, options, path={"id": id})
+
+
+class AsyncSectionCompatibilityResource:
+    """`client.section_compatibility`. Compatibility of an old and a new rail section."""
+
+    def __init__(self, caller: AsyncCaller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    async def calculate(
+        self,
+        request: SectionCompatibilityRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SectionCompatibilityAnswer:
+        """Compatibility of an old and a new rail section.
+
+        Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is run
+        off. Plates serve when the new base lies between their shoulders within the play; where their table is not
+        given, they are taken as made for the old rail. Joint bars serve both when fishing height, both fishing angles
+        and drilling are the same, within 1/64 in and a quarter of a degree; a thicker web does not matter. A joint
+        between the two is a compromise joint when the bars or the running surface differ. What is not known gives no
+        verdict.
+
+        Args:
+            request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `sections.compatibility`: Compatibility of an old and a new rail section.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
+
+
+class AsyncSectionPropertiesResource:
+    """`client.section_properties`. Properties of a rail section, new or worn."""
+
+    def __init__(self, caller: AsyncCaller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    async def calculate(
+        self,
+        request: SectionPropertiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> SectionPropertiesAnswer:
+        """Properties of a rail section, new or worn.
+
+        Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, one by its own measures,
+        or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
+        Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
+        centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions
+        whose distance is stated. The new section is compared with printed values.
+
+        Args:
+            request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `sections.properties`: Properties of a rail section, new or worn.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
 
 class AsyncSourcesResource:
@@ -1671,8 +4887,13 @@ class AsyncSourcesResource:
             Every cited document.
 
         Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_SOURCES, options)
 
@@ -1684,13 +4905,21 @@ class AsyncSpikePatternsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List spike patterns.
 
         Every row of the table of spike patterns, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1698,10 +4927,14 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units})
+        return await self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1709,6 +4942,7 @@ class AsyncSpikePatternsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one spike pattern.
@@ -1718,6 +4952,8 @@ class AsyncSpikePatternsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1725,10 +4961,19 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_SPIKE_PATTERN, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_SPIKE_PATTERN,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncSpikesResource:
@@ -1738,13 +4983,21 @@ class AsyncSpikesResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List spikes.
 
         Every row of the table of spikes, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1752,10 +5005,14 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_SPIKES, options, query={"units": units})
+        return await self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1763,6 +5020,7 @@ class AsyncSpikesResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one spike.
@@ -1772,6 +5030,8 @@ class AsyncSpikesResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1779,10 +5039,159 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
+
+
+class AsyncStrengthResource:
+    """`client.strength`. Bending under wheels and in haulage."""
+
+    def __init__(self, caller: AsyncCaller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    async def vertical_bending(
+        self,
+        request: VerticalBendingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> VerticalBendingAnswer:
+        """Bending of rail under wheels.
+
+        The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
+        a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
+        pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
+        same wheels.
+
+        Args:
+            request: see `VerticalBendingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `strength.vertical-bending`: Bending of rail under wheels.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
+
+    async def hauling_curve(
+        self,
+        request: HaulingCurveRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> HaulingCurveAnswer:
+        """Strings hauled round a curve.
+
+        A string carried upright bends about its upright axis to the radius of the track; the base, being widest, is
+        stressed most. Strings off the middle of the train run on a shorter or longer path and their free ends shift
+        along it. Elastic; worked for the innermost string, evenly bent.
+
+        Args:
+            request: see `HaulingCurveRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `strength.hauling-curve`: Strings hauled round a curve.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
+
+
+class AsyncTakeoffsResource:
+    """`client.takeoffs`. A whole relay job: every quantity, order, check and price in one answer."""
+
+    def __init__(self, caller: AsyncCaller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    async def create(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TakeoffAnswer:
+        """Takeoff of a relay job.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `takeoffs`: Takeoff of a relay job.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CREATE_TAKEOFF, options, body=request)
+
+    async def create_csv(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Takeoff of a relay job, as text/csv.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/csv.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CREATE_TAKEOFF_CSV, options, body=request)
 
 
 class AsyncThermalResource:
@@ -1812,12 +5221,347 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_FORCE, options, body=request)
+
+    async def temperature_range(
+        self,
+        request: TemperatureRangeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TemperatureRangeAnswer:
+        """Desired laying temperature range and restriction temperature.
+
+        The range of rail temperature in which to lay, from the hottest and coldest rail at the place by a named rule;
+        those from air temperature where rail was not measured. Then, with the neutral temperature that service is
+        assumed to take away and the rise the track may be given, the rail temperature above which speed is restricted.
+        The hottest and coldest count in rail temperature. Rail whose laying temperature is not given is taken at the
+        lower end of the range.
+
+        Args:
+            request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.temperature-range`: Desired laying temperature range and restriction
+                temperature.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
+
+    async def laying_adjustment(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> LayingAdjustmentAnswer:
+        """Adjustment of a string at laying.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.laying-adjustment`: Adjustment of a string at laying.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
+
+    async def destressing(
+        self,
+        request: DestressingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> DestressingAnswer:
+        """Destressing plan by stations.
+
+        Welded rail is cut, freed between two fixed ends, brought to the strain of the target neutral temperature and
+        welded. Gives the gap, the rail to remove, the pull, the length that must hold beyond the ends, and for marks
+        along the line the movement each must show: in proportion to its distance from the fixed end on its side of the
+        cut.
+
+        Args:
+            request: see `DestressingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.destressing`: Destressing plan by stations.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
+
+    async def neutral_temperature(
+        self,
+        request: NeutralTemperatureRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> NeutralTemperatureAnswer:
+        """Neutral temperature after work on the rail.
+
+        Rail put in lowers the neutral temperature and rail taken out raises it, on average over the length that feels
+        it: the slip length on both sides of a cut unless another is given. A curve that shifts inwards loses by the
+        shift over its radius. The start is a known value, the average of several lengths, or the value told by the gap
+        that opened at a cut.
+
+        Args:
+            request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.neutral-temperature`: Neutral temperature after work on the rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
+
+    async def break_gap(
+        self,
+        request: BreakGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> BreakGapAnswer:
+        """Gap at a break or cut of cold rail.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.break-gap`: Gap at a break or cut of cold rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
+
+    async def end_movement(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> EndMovementAnswer:
+        """Movement at the end of welded rail.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.end-movement`: Movement at the end of welded rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
+
+    async def restraint(
+        self,
+        request: RestraintRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> RestraintAnswer:
+        """Longitudinal restraint by anchors and ballast.
+
+        A zone holds one rail lengthwise with the lesser of what its anchors hold on the rail and what the ballast holds
+        of its ties. Against the thermal force of the rail: what the zone holds, what is left over, and the length that
+        would hold it all. A zone of 195 ft satisfies the regulation for joints and still lets a heavy rail move on a
+        cold night.
+
+        Args:
+            request: see `RestraintRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.restraint`: Longitudinal restraint by anchors and ballast.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
+
+    async def curve_load(
+        self,
+        request: CurveLoadRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> CurveLoadAnswer:
+        """Radial load and shift of curves.
+
+        Rail under axial force presses outwards in a curve when hot and inwards when cold, with P / R for each unit of
+        length. A curve that has been pulled in has shorter rail room and so a lower neutral temperature; the loads are
+        worked with what is left of it. Static: buckling and trains need their own check.
+
+        Args:
+            request: see `CurveLoadRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.curve-load`: Radial load and shift of curves.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
+
+    async def buckling(
+        self,
+        request: BucklingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> BucklingAnswer:
+        """Buckling of hot track.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.buckling`: Buckling of hot track.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BUCKLING, options, body=request)
+
+    async def joint_gap(
+        self,
+        request: JointGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> JointGapAnswer:
+        """Gap at bolted joints by rail temperature.
+
+        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
+        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
+        left only as wide as the end post.
+
+        Args:
+            request: see `JointGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.joint-gap`: Gap at bolted joints by rail temperature.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            TooLargeError: The request body is too large (413).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
 
 class AsyncTiePlatesResource:
@@ -1827,13 +5571,21 @@ class AsyncTiePlatesResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List tie plates.
 
         Every row of the table of tie plates, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1841,10 +5593,14 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_TIE_PLATES, options, query={"units": units})
+        return await self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1852,6 +5608,7 @@ class AsyncTiePlatesResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one tie plate.
@@ -1861,6 +5618,8 @@ class AsyncTiePlatesResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1868,10 +5627,19 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_TIE_PLATE, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_TIE_PLATE,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncTiePlugsResource:
@@ -1881,13 +5649,21 @@ class AsyncTiePlugsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List tie plugs.
 
         Every row of the table of tie plugs, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1895,10 +5671,14 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units})
+        return await self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1906,6 +5686,7 @@ class AsyncTiePlugsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one tie plug.
@@ -1915,6 +5696,8 @@ class AsyncTiePlugsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1922,10 +5705,19 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_TIE_PLUG, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_TIE_PLUG,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncTrackBoltsResource:
@@ -1935,13 +5727,21 @@ class AsyncTrackBoltsResource:
         """Reach the operations through a caller."""
         self._caller = caller
 
-    async def list(self, *, units: Literal["us", "si"] | None = None, **options: Unpack[CallOptions]) -> CatalogueTable:
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
         """List track bolts.
 
         Every row of the table of track bolts, each value as its source prints it and with its place.
 
         Args:
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1949,10 +5749,14 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units})
+        return await self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
     async def get(
         self,
@@ -1960,6 +5764,7 @@ class AsyncTrackBoltsResource:
         /,
         *,
         units: Literal["us", "si"] | None = None,
+        version: str | None = None,
         **options: Unpack[CallOptions],
     ) -> CatalogueRow:
         """Get one track bolt.
@@ -1969,6 +5774,8 @@ class AsyncTrackBoltsResource:
         Args:
             id: Id of the row.
             units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -1976,10 +5783,19 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units})
+        return await self._caller.call(
+            _GET_TRACK_BOLT,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class AsyncResources:
@@ -1996,11 +5812,16 @@ class AsyncResources:
         self.quantities: AsyncQuantitiesResource = AsyncQuantitiesResource(caller)
         self.rail_anchors: AsyncRailAnchorsResource = AsyncRailAnchorsResource(caller)
         self.rail_sections: AsyncRailSectionsResource = AsyncRailSectionsResource(caller)
+        self.regulation: AsyncRegulationResource = AsyncRegulationResource(caller)
         self.rulebooks: AsyncRulebooksResource = AsyncRulebooksResource(caller)
         self.rules: AsyncRulesResource = AsyncRulesResource(caller)
+        self.section_compatibility: AsyncSectionCompatibilityResource = AsyncSectionCompatibilityResource(caller)
+        self.section_properties: AsyncSectionPropertiesResource = AsyncSectionPropertiesResource(caller)
         self.sources: AsyncSourcesResource = AsyncSourcesResource(caller)
         self.spike_patterns: AsyncSpikePatternsResource = AsyncSpikePatternsResource(caller)
         self.spikes: AsyncSpikesResource = AsyncSpikesResource(caller)
+        self.strength: AsyncStrengthResource = AsyncStrengthResource(caller)
+        self.takeoffs: AsyncTakeoffsResource = AsyncTakeoffsResource(caller)
         self.thermal: AsyncThermalResource = AsyncThermalResource(caller)
         self.tie_plates: AsyncTiePlatesResource = AsyncTiePlatesResource(caller)
         self.tie_plugs: AsyncTiePlugsResource = AsyncTiePlugsResource(caller)
@@ -2018,12 +5839,17 @@ __all__ = [
     "AsyncQuantitiesResource",
     "AsyncRailAnchorsResource",
     "AsyncRailSectionsResource",
+    "AsyncRegulationResource",
     "AsyncResources",
     "AsyncRulebooksResource",
     "AsyncRulesResource",
+    "AsyncSectionCompatibilityResource",
+    "AsyncSectionPropertiesResource",
     "AsyncSourcesResource",
     "AsyncSpikePatternsResource",
     "AsyncSpikesResource",
+    "AsyncStrengthResource",
+    "AsyncTakeoffsResource",
     "AsyncThermalResource",
     "AsyncTiePlatesResource",
     "AsyncTiePlugsResource",
@@ -2036,12 +5862,17 @@ __all__ = [
     "QuantitiesResource",
     "RailAnchorsResource",
     "RailSectionsResource",
+    "RegulationResource",
     "Resources",
     "RulebooksResource",
     "RulesResource",
+    "SectionCompatibilityResource",
+    "SectionPropertiesResource",
     "SourcesResource",
     "SpikePatternsResource",
     "SpikesResource",
+    "StrengthResource",
+    "TakeoffsResource",
     "ThermalResource",
     "TiePlatesResource",
     "TiePlugsResource",

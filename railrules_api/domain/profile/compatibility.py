@@ -37,7 +37,7 @@ class FittingDimensions:
     Attributes:
         height: [m].
         base_width: [m].
-        head_width: [m].
+        head_width: [m]; None when not known.
         fishing_height: between the fishing planes on the axis [m]; None when not known.
         head_fishing_angle: [rad]; None when not known.
         base_fishing_angle: [rad]; None when not known.
@@ -46,7 +46,7 @@ class FittingDimensions:
 
     height: float
     base_width: float
-    head_width: float
+    head_width: float | None = None
     fishing_height: float | None = None
     head_fishing_angle: float | None = None
     base_fishing_angle: float | None = None
@@ -60,7 +60,7 @@ class Compatibility:
     Attributes:
         base_width_difference: [m].
         height_difference: of the running surface on the same plates [m].
-        head_width_difference: [m].
+        head_width_difference: [m]; None when either is not known.
         fishing_height_difference: [m]; None when either is not known.
         old_plates_serve: base widths equal within the play.
         run_off_length: length over which the height difference is spread at the ramp gradient [m].
@@ -72,7 +72,7 @@ class Compatibility:
 
     base_width_difference: float
     height_difference: float
-    head_width_difference: float
+    head_width_difference: float | None
     fishing_height_difference: float | None
     old_plates_serve: bool
     run_off_length: float
@@ -124,7 +124,7 @@ def compare_sections(old: FittingDimensions, new: FittingDimensions, limits: Fit
     for side, dimensions in (("old", old), ("new", new)):
         for name in ("height", "base_width", "head_width"):
             value = getattr(dimensions, name)
-            if not 0.0 < value < math.inf:
+            if value is not None and not 0.0 < value < math.inf:
                 raise refuse(side, name, reason="must be a positive length", value=value, minimum=0.0)
     rise = new.height - old.height
     fishing = _difference(old.fishing_height, new.fishing_height)
@@ -140,18 +140,18 @@ def compare_sections(old: FittingDimensions, new: FittingDimensions, limits: Fit
     else:
         bars = None if any(fit is None for fit in fits.values()) else True
     # Bars that would fit still make a step at the joint when the rails differ in height or head width.
-    step = not math.isclose(rise, 0.0, abs_tol=limits.length_tolerance) or not math.isclose(
-        new.head_width, old.head_width, abs_tol=limits.length_tolerance
-    )
+    same_head = _equal(old.head_width, new.head_width, limits.length_tolerance)
+    step = not math.isclose(rise, 0.0, abs_tol=limits.length_tolerance) or same_head is False
+    settled = bars if same_head else None
     return Compatibility(
         base_width_difference=new.base_width - old.base_width,
         height_difference=rise,
-        head_width_difference=new.head_width - old.head_width,
+        head_width_difference=_difference(old.head_width, new.head_width),
         fishing_height_difference=fishing,
         old_plates_serve=abs(new.base_width - old.base_width) <= limits.plate_play,
         run_off_length=abs(rise) / limits.ramp_gradient,
         same_joint_bars=bars,
-        compromise_joint_needed=True if step else (None if bars is None else not bars),
+        compromise_joint_needed=True if step or bars is False else (None if settled is None else not settled),
         same_drilling=drilling,
         unknown=tuple(name for name, fit in fits.items() if fit is None) if bars is None else (),
     )

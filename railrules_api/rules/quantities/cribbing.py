@@ -12,51 +12,55 @@ from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import mass_of
 from railrules_api.rules.quantities.lines import Line
 
+PocketLength = Annotated[
+    float,
+    Field(
+        "Length of the pocket that an anchor needs, along the rail.",
+        kind=Kind.LENGTH,
+        symbol="l",
+        above=0.0,
+        at_most=1.0,
+        default="anchor-pocket-length",
+    ),
+]
+PocketWidth = Annotated[
+    float,
+    Field(
+        "Width of that pocket, across the rail.",
+        kind=Kind.LENGTH,
+        symbol="b",
+        above=0.0,
+        at_most=2.0,
+        default="anchor-pocket-width",
+    ),
+]
+PocketDepth = Annotated[
+    float,
+    Field("Depth of that pocket.", kind=Kind.LENGTH, symbol="d", above=0.0, at_most=1.0, default="anchor-pocket-depth"),
+]
+FullShare = Annotated[
+    float,
+    Field(
+        "Share of the pockets that are full of ballast beforehand.",
+        symbol="f",
+        at_least=0.0,
+        at_most=1.0,
+        default="anchor-pocket-full-share",
+    ),
+]
+BallastDensity = Annotated[float | None, Field("Bulk density of the ballast.", kind=Kind.DENSITY, above=0.0, at_most=5000.0)]
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CribbingInput:
     """Anchors to apply, and the pocket each needs in the ballast."""
 
     anchors: Annotated[float, Field("Anchors to apply.", symbol="n", at_least=0.0, at_most=1e9)]
-    pocket_length: Annotated[
-        float,
-        Field(
-            "Length of a pocket, along the rail.",
-            kind=Kind.LENGTH,
-            symbol="l",
-            above=0.0,
-            at_most=1.0,
-            default="anchor-pocket-length",
-        ),
-    ]
-    pocket_width: Annotated[
-        float,
-        Field(
-            "Width of a pocket, across the rail.",
-            kind=Kind.LENGTH,
-            symbol="b",
-            above=0.0,
-            at_most=2.0,
-            default="anchor-pocket-width",
-        ),
-    ]
-    pocket_depth: Annotated[
-        float,
-        Field("Depth of a pocket.", kind=Kind.LENGTH, symbol="d", above=0.0, at_most=1.0, default="anchor-pocket-depth"),
-    ]
-    full_share: Annotated[
-        float,
-        Field(
-            "Share of the pockets that are full of ballast beforehand.",
-            symbol="f",
-            at_least=0.0,
-            at_most=1.0,
-            default="anchor-pocket-full-share",
-        ),
-    ]
-    ballast_density: Annotated[
-        float | None, Field("Bulk density of the ballast.", kind=Kind.DENSITY, above=0.0, at_most=5000.0)
-    ] = None
+    pocket_length: PocketLength
+    pocket_width: PocketWidth
+    pocket_depth: PocketDepth
+    full_share: FullShare
+    ballast_density: BallastDensity = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

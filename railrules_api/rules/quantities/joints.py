@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.counting import round_up
@@ -22,23 +22,9 @@ NOISE = 1e-9
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class JointsInput:
-    """A stretch of jointed track and what its joints are made of."""
+class JointSet:
+    """What a plain joint is made of."""
 
-    stretch: Annotated[Stretch, Field("The stretch.")]
-    rail_length: Annotated[float, Field("Length of one rail.", kind=Kind.LENGTH, symbol="l", at_least=1.0, at_most=1000.0)]
-    insulated_joints: Annotated[
-        int | None,
-        Field("Joints that are insulated, counted on each rail; left out: none.", at_least=0, at_most=100_000),
-    ] = None
-    section_changes: Annotated[
-        int | None,
-        Field(
-            "Places where the rail section changes, each a compromise joint in every renewed rail; left out: none.",
-            at_least=0,
-            at_most=100_000,
-        ),
-    ] = None
     bars_per_joint: BarsPerJoint
     bolts_per_joint: Annotated[
         int,
@@ -74,7 +60,31 @@ class JointsInput:
             "Mass of one bolt with its nut.", kind=Kind.MASS, above=0.0, at_most=20.0, taken=Taken("bolt", "track-bolts", "mass")
         ),
     ] = None
-    track_class: Annotated[int | None, Field("Class of track, for the check of bolts.", at_least=1, at_most=5)] = None
+
+
+SectionChanges = Annotated[
+    int | None,
+    Field(
+        "Places where the rail section changes, each a compromise joint in every renewed rail; left out: none.",
+        at_least=0,
+        at_most=100_000,
+    ),
+]
+TrackClass = Annotated[int | None, Field("Class of track, for the check of bolts.", at_least=1, at_most=5)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JointsInput(JointSet):
+    """A stretch of jointed track and what its joints are made of."""
+
+    stretch: Annotated[Stretch, Field("The stretch.")]
+    rail_length: Annotated[float, Field("Length of one rail.", kind=Kind.LENGTH, symbol="l", at_least=1.0, at_most=1000.0)]
+    insulated_joints: Annotated[
+        int | None,
+        Field("Joints that are insulated, counted on each rail; left out: none.", at_least=0, at_most=100_000),
+    ] = None
+    section_changes: SectionChanges = None
+    track_class: TrackClass = None
     welded: Annotated[bool | None, Field("The joints stand in continuous welded rail; left out: in jointed track.")] = None
 
 
@@ -104,19 +114,65 @@ def least_bolts(track_class: int, *, welded: bool) -> int:
     return 1 if track_class == 1 and not welded else 2
 
 
-def _check(given: JointsInput) -> Check:
+def bolts_check(bolts_per_joint: int, track_class: int | None, *, welded: bool) -> Check:
+    """Hold the bolts of a joint against the least that the regulation asks for; half of them stand in each rail."""
     code, title = "bolts-at-joint", "Bolts in each rail at a joint"
     place = "49 CFR 213.121(d) and (e)"
-    if given.track_class is None:
+    if track_class is None:
         return Check(code=code, title=title, verdict="not-checked", governing="track_class", place=place)
     return compare(
         code=code,
         title=title,
-        demand=Amount(float(least_bolts(given.track_class, welded=bool(given.welded)))),
-        capacity=Amount(float(given.bolts_per_joint // 2)),
+        demand=Amount(float(least_bolts(track_class, welded=welded))),
+        capacity=Amount(float(bolts_per_joint // 2)),
         governing="bolts_per_joint",
         would_pass="more bolts in each rail",  # noqa: S106  no password
         place=place,
+    )
+
+
+class Parts(NamedTuple):
+    """Parts of joints, unrounded; masses None where that of one is not known [kg]."""
+
+    bars: float
+    bolts: float
+    nuts: float
+    washers: float
+    bonds: float
+    bars_mass: float | None
+    bolts_mass: float | None
+
+
+def parts_of(made_of: JointSet, plain: float, *, bonded: float) -> Parts:
+    """Return the parts of plain joints, and the bonds of all that are bonded."""
+    bars, bolts = plain * made_of.bars_per_joint, plain * made_of.bolts_per_joint
+    return Parts(
+        bars=bars,
+        bolts=bolts,
+        nuts=bolts * made_of.nuts_per_bolt,
+        washers=bolts * made_of.washers_per_bolt,
+        bonds=bonded * made_of.bonds_per_joint,
+        bars_mass=mass_of(bars, mass_each(made_of.bar_mass, made_of.pair_mass, 2.0)),
+        bolts_mass=mass_of(bolts, made_of.bolt_mass),
+    )
+
+
+def lines_of(made_of: JointSet, parts: Parts) -> tuple[Line, ...]:
+    """Return the parts as lines."""
+    return (
+        Line(item="joint-bars", product=made_of.product or "", net=Amount(parts.bars), mass=parts.bars_mass),
+        Line(item="track-bolts", product=made_of.bolt_product or "", net=Amount(parts.bolts), mass=parts.bolts_mass),
+        Line(item="track-nuts", product="", net=Amount(parts.nuts)),
+        Line(item="spring-washers", product="", net=Amount(parts.washers)),
+        Line(item="rail-bonds", product="", net=Amount(parts.bonds)),
+    )
+
+
+def special_lines(insulated: float, compromise: float) -> tuple[Line, ...]:
+    """Return the joints that come complete as lines."""
+    return (
+        Line(item="insulated-joints", product="", net=Amount(insulated)),
+        Line(item="compromise-joints", product="", net=Amount(compromise)),
     )
 
 
@@ -135,19 +191,7 @@ def evaluate(given: JointsInput) -> JointsResult:
         field = "insulated_joints" if insulated else "section_changes"
         raise refuse(field, reason="more special joints than joints", value=insulated + compromise, maximum=up)
     plain = max(0.0, joints - insulated - compromise)
-    bars, bolts = plain * given.bars_per_joint, plain * given.bolts_per_joint
-    bonds = (joints - insulated if joints > insulated else 0.0) * given.bonds_per_joint
-    bars_mass, bolts_mass = mass_of(bars, mass_each(given.bar_mass, given.pair_mass, 2.0)), mass_of(bolts, given.bolt_mass)
-    nuts, washers = bolts * given.nuts_per_bolt, bolts * given.washers_per_bolt
-    lines = (
-        Line(item="joint-bars", product=given.product or "", net=Amount(bars), mass=bars_mass),
-        Line(item="track-bolts", product=given.bolt_product or "", net=Amount(bolts), mass=bolts_mass),
-        Line(item="track-nuts", product="", net=Amount(nuts)),
-        Line(item="spring-washers", product="", net=Amount(washers)),
-        Line(item="insulated-joints", product="", net=Amount(float(insulated))),
-        Line(item="compromise-joints", product="", net=Amount(float(compromise))),
-        Line(item="rail-bonds", product="", net=Amount(bonds)),
-    )
+    parts = parts_of(given, plain, bonded=joints - insulated if joints > insulated else 0.0)
     return JointsResult(
         joints=joints,
         joints_whole=float(math.floor(joints + NOISE * max(1.0, joints))),
@@ -155,15 +199,15 @@ def evaluate(given: JointsInput) -> JointsResult:
         joints_insulated=insulated,
         joints_compromise=compromise,
         joints_plain=plain,
-        bars=bars,
-        bolts=bolts,
-        nuts=nuts,
-        washers=washers,
-        bonds=bonds,
-        bars_mass=bars_mass,
-        bolts_mass=bolts_mass,
-        check=_check(given),
-        lines=lines,
+        bars=parts.bars,
+        bolts=parts.bolts,
+        nuts=parts.nuts,
+        washers=parts.washers,
+        bonds=parts.bonds,
+        bars_mass=parts.bars_mass,
+        bolts_mass=parts.bolts_mass,
+        check=bolts_check(given.bolts_per_joint, given.track_class, welded=bool(given.welded)),
+        lines=(*lines_of(given, parts), *special_lines(float(insulated), float(compromise))),
     )
 
 

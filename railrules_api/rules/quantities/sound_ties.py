@@ -43,6 +43,11 @@ class SoundTiesResult:
     check: Annotated[Check, Field("Sound ties against the least number.")]
 
 
+def is_sharp(degree: float) -> bool:
+    """Tell whether a degree of curve is above 2 degrees, whatever the last bit says [rad]."""
+    return degree > SHARP * (1.0 + NOISE)
+
+
 def evaluate(given: SoundTiesInput) -> SoundTiesResult:
     """Look up the least number of sound ties and hold the count against it.
 
@@ -50,8 +55,7 @@ def evaluate(given: SoundTiesInput) -> SoundTiesResult:
     'fails'
     """
     straight, sharp = LEAST[given.track_class]
-    is_sharp = given.in_turnout or (given.degree is not None and given.degree > SHARP * (1.0 + NOISE))
-    least = sharp if is_sharp else straight
+    least = sharp if given.in_turnout or (given.degree is not None and is_sharp(given.degree)) else straight
     code, title, place = "sound-ties", "Sound ties in 39 ft", "49 CFR 213.109(b)(4)"
     demand = Amount(float(least))
     if given.sound_ties is None:

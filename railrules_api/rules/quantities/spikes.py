@@ -88,6 +88,10 @@ class SpikesInBand:
     ties: Annotated[int, Field("Ties in the band.")]
     rail_spikes: Annotated[int, Field("Spikes that hold the rail.")]
     plate_spikes: Annotated[int, Field("Spikes that hold the plate only.")]
+    gage_spikes: Annotated[int | None, Field("Of both, spikes on the gage side; left out where the pattern does not say.")] = None
+    field_spikes: Annotated[int | None, Field("Of both, spikes on the field side; left out where the pattern does not say.")] = (
+        None
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -96,6 +100,12 @@ class SpikesResult:
 
     rail_spikes: Annotated[int, Field("Spikes that hold the rail.", symbol="n_r")]
     plate_spikes: Annotated[int, Field("Spikes that hold the plate only.", symbol="n_p")]
+    gage_spikes: Annotated[
+        int | None, Field("Of both, spikes on the gage side; left out where a band with ties does not say.")
+    ] = None
+    field_spikes: Annotated[
+        int | None, Field("Of both, spikes on the field side; left out where a band with ties does not say.")
+    ] = None
     joints: Annotated[float, Field("Joints of jointed track, each at a tie of its own, unrounded.", symbol="j")]
     joint_spikes: Annotated[float, Field("Further spikes at joint ties, unrounded.", symbol="n_j")]
     spikes: Annotated[float, Field("All spikes, unrounded.", symbol="n")]
@@ -108,7 +118,11 @@ class SpikesResult:
 
 
 def check_bands(pattern: SpikePattern) -> None:
-    """Refuse a pattern whose bands do not go from wide to sharp, or leave the sharpest curves out."""
+    """Refuse a pattern whose bands do not go from wide to sharp, leave the sharpest curves out, or miscount a side.
+
+    Raises:
+        RefusedError: so it is.
+    """
     last = len(pattern.bands) - 1
     widest = float("inf")
     for position, band in enumerate(pattern.bands):
@@ -119,6 +133,10 @@ def check_bands(pattern: SpikePattern) -> None:
         if band.at_least_radius is not None and band.at_least_radius >= widest:
             raise refuse(*at, reason="bands must go from wide to sharp", value=band.at_least_radius, maximum=widest)
         widest = band.at_least_radius or widest
+        most = band.rail_spikes + band.plate_spikes
+        if band.gage_spikes is not None and band.gage_spikes > most:
+            reason = "more spikes on the gage side than the band has"
+            raise refuse("pattern", "bands", position, "gage_spikes", reason=reason, value=band.gage_spikes, maximum=float(most))
 
 
 def band_of(pattern: SpikePattern, radius: float | None) -> int:
@@ -145,9 +163,19 @@ def in_bands(pattern: SpikePattern, ranges: Sequence[TieRange], rails: int) -> t
             ties=count,
             rail_spikes=count * rails * band.rail_spikes,
             plate_spikes=count * rails * band.plate_spikes,
+            gage_spikes=None if band.gage_spikes is None else count * rails * band.gage_spikes,
+            field_spikes=None
+            if band.gage_spikes is None
+            else count * rails * (band.rail_spikes + band.plate_spikes - band.gage_spikes),
         )
         for band, count in zip(pattern.bands, ties, strict=True)
     )
+
+
+def _side(spikes: Sequence[int | None]) -> int | None:
+    """Add up one side over the bands that have ties; None where one of them does not tell the sides apart."""
+    known = [count for count in spikes if count is not None]
+    return sum(known) if len(known) == len(spikes) else None
 
 
 def evaluate(given: SpikesInput) -> SpikesResult:
@@ -160,6 +188,7 @@ def evaluate(given: SpikesInput) -> SpikesResult:
     on_wood = given.tie_kind == "wood"
     bands = in_bands(given.pattern, ranges if on_wood else (), rails)
     rail_spikes, plate_spikes = sum(band.rail_spikes for band in bands), sum(band.plate_spikes for band in bands)
+    sided = [band for band in bands if band.ties]
     joints = joint_count(given.stretch, given.joint_rail_length) if on_wood else 0.0
     joint_spikes = joints * given.pattern.extra_at_joint_ties
     spikes = rail_spikes + plate_spikes + joint_spikes
@@ -175,6 +204,8 @@ def evaluate(given: SpikesInput) -> SpikesResult:
     return SpikesResult(
         rail_spikes=rail_spikes,
         plate_spikes=plate_spikes,
+        gage_spikes=_side([band.gage_spikes for band in sided]),
+        field_spikes=_side([band.field_spikes for band in sided]),
         joints=joints,
         joint_spikes=joint_spikes,
         spikes=spikes,
@@ -199,6 +230,8 @@ RULE = Rule(
     formulas=(
         Formula("rail_spikes", "sum over bands of ties times rails times rail-holding spikes per plate", exact=False),
         Formula("plate_spikes", "sum over bands of ties times rails times plate-holding spikes per plate", exact=False),
+        Formula("gage_spikes", "sum over bands of ties times rails times gage-side spikes per plate", exact=False),
+        Formula("field_spikes", "n_r + n_p less those on the gage side", exact=False),
         Formula("joints", "rails times length over rail length", exact=False),
         Formula("joint_spikes", "joints times the pattern's further spikes at a joint tie", exact=False),
         Formula("spikes", "n_r + n_p + n_j"),

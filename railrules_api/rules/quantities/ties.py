@@ -1,19 +1,27 @@
-"""Ties: how many stand in a stretch, how many are renewed."""
+"""Ties: how many stand in a stretch, how many are renewed, and whether their spacing is a usual one."""
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, Final, Literal
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.errors import below
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.track import Stretch, spacing_of, tie_ranges
+from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.lines import Line
 
 METRES_PER_MILE = 1609.344
+CLOSEST: Final = 18 * 0.0254
+"""TI 850-02, 14f: smallest spacing of ties [m]."""
+WIDEST: Final = 24 * 0.0254
+"""TI 850-02, 14f: largest spacing of ties [m]."""
+NOISE: Final = 1e-9
+"""Share of it that two ways of giving the same spacing may differ by."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,6 +33,10 @@ class TiesInput:
         float,
         Field("Share of the ties that is renewed.", symbol="q", at_least=0.0, at_most=1.0, default="tie-renewed-share"),
     ]
+    tie_kind: Annotated[
+        Literal["wood", "concrete", "steel"] | None,
+        Field("What the ties are made of, for the check of their spacing; left out: wood."),
+    ] = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,7 +49,35 @@ class TiesResult:
     ties_kept: Annotated[float, Field("Ties that stay, unrounded.", symbol="n_old")]
     spacing: Annotated[float, Field("Spacing as used.", kind=Kind.LENGTH, symbol="s", answer=("in", "mm"))]
     ties_per_mile: Annotated[float, Field("Average per mile, not rounded: 63,360 in over the spacing.", symbol="m")]
+    checks: Annotated[tuple[Check, ...], Field("Spacing against the limits of a manual for wood ties; none on other ties.")]
     lines: Annotated[tuple[Line, ...], Field("Ties to order.")]
+
+
+def spacing_checks(spacing: float) -> tuple[Check, ...]:
+    """Hold a spacing of wood ties against the smallest and the largest of TI 850-02, paragraph 14f [m]."""
+    place = "TI 850-02, paragraph 14f"
+    # 24 in and 2 ft are the same spacing, whatever the last bit says
+    used = next((limit for limit in (CLOSEST, WIDEST) if math.isclose(spacing, limit, rel_tol=NOISE)), spacing)
+    return (
+        compare(
+            code="tie-spacing-least",
+            title="Ties are not too close",
+            demand=Amount(CLOSEST, Kind.LENGTH),
+            capacity=Amount(used, Kind.LENGTH),
+            governing="spacing",
+            would_pass="a spacing of 18 in or more",  # noqa: S106  no password
+            place=place,
+        ),
+        compare(
+            code="tie-spacing-most",
+            title="Ties are not too far apart",
+            demand=Amount(used, Kind.LENGTH),
+            capacity=Amount(WIDEST, Kind.LENGTH),
+            governing="spacing",
+            would_pass="a spacing of 24 in or less",  # noqa: S106  no password
+            place=place,
+        ),
+    )
 
 
 def evaluate(given: TiesInput) -> TiesResult:
@@ -58,6 +98,7 @@ def evaluate(given: TiesInput) -> TiesResult:
         ties_kept=ties - renewed,
         spacing=spacing,
         ties_per_mile=METRES_PER_MILE / spacing,
+        checks=spacing_checks(spacing) if given.tie_kind in (None, "wood") else (),
         lines=(Line(item="cross-ties", product="", net=Amount(renewed)),),
     )
 
@@ -67,7 +108,8 @@ RULE = Rule(
     title="Ties standing, kept and renewed",
     summary=(
         "Ties stand at origin + k * spacing; a stretch owns those with begin <= x < end, so counts add up however the line "
-        "is cut. The average per mile is a separate figure and is not rounded."
+        "is cut. The average per mile is a separate figure and is not rounded. The spacing of wood ties is held against the "
+        "limits of a manual of government railroads; a railroad's own standard goes before."
     ),
     formulas=(
         Formula("ties", "number of whole k with begin <= origin + k s < end, outside what is left out", exact=False),

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Annotated, Final, Literal
+from typing import Annotated
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.anchoring import AnchorZone, anchored_runs
-from railrules_api.domain.counting import round_up
-from railrules_api.domain.errors import refuse
-from railrules_api.domain.fields import Field, Taken
+from railrules_api.domain.fields import Field, Taken, slots_of
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.patterns import AnchorPattern
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Cite, Formula, Rule
+from railrules_api.rules.quantities import work_plan
 from railrules_api.rules.quantities.given import (
-    METRES_PER_MILE,
     JointRailLength,
     NewAnchors,
     NewSpikes,
@@ -28,75 +26,46 @@ from railrules_api.rules.quantities.given import (
     worked_length,
 )
 from railrules_api.rules.quantities.lines import Line
+from railrules_api.rules.quantities.salvage import PlatedShare
 from railrules_api.rules.quantities.spikes import in_bands
+from railrules_api.rules.quantities.work_plan import (
+    OperationAmount,
+    Production,
+    Task,
+    WorkPlanInput,
+    WorkPlanResult,
+)
 
-if TYPE_CHECKING:
-    from collections.abc import Mapping
-
-Task = Literal[
-    "remove-anchors",
-    "unbolt-joints",
-    "pull-spikes",
-    "roll-out-rail",
-    "remove-plates",
-    "level-cribs",
-    "plug-holes",
-    "drive-stubs",
-    "adze-seats",
-    "treat-seats",
-    "set-plates",
-    "set-rail",
-    "bore-holes",
-    "drive-spikes",
-    "apply-anchors",
+BrokenShare = Annotated[
+    float,
+    Field(
+        "Share of the old spikes that break and leave a stub.",
+        at_least=0.0,
+        at_most=1.0,
+        default="spikes-broken-share",
+    ),
 ]
-TITLES: Final[Mapping[Task, str]] = {
-    "remove-anchors": "Old anchors to remove",
-    "unbolt-joints": "Old joints to take apart",
-    "pull-spikes": "Old spikes to pull",
-    "roll-out-rail": "Old rail to roll clear",
-    "remove-plates": "Old plates to remove",
-    "level-cribs": "Ties to sweep, with the crib beside them to level",
-    "plug-holes": "Spike holes to plug",
-    "drive-stubs": "Broken spike stubs to drive down",
-    "adze-seats": "Tie seats to adze",
-    "treat-seats": "Tie seats to treat",
-    "set-plates": "New plates to set",
-    "set-rail": "New rail to set",
-    "bore-holes": "Spike holes to bore",
-    "drive-spikes": "New spikes to drive",
-    "apply-anchors": "New anchors to apply",
-}
-"""The operations in trade order: TR0671, 1.15, with boring put before spiking."""
+BoredShare = Annotated[
+    float,
+    Field(
+        "Share of the spikes in ties that stay for which a hole is bored.",
+        at_least=0.0,
+        at_most=1.0,
+        default="holes-bored-share",
+    ),
+]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ProductionRate:
-    """What one crew or machine does of one operation in a time."""
-
-    operation: Annotated[Task, Field("The operation.")]
-    done: Annotated[Amount, Field("What is done: pieces, or a length of rail for operations on rail.")]
-    time: Annotated[float, Field("Time it takes.", kind=Kind.DURATION, above=0.0, at_most=1e7)]
-    crews: Annotated[int, Field("Crews or machines at work on it side by side.", at_least=1, at_most=100)]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class WorkInput:
+class WorkInput(Production):
     """A stretch, what holds its rail now and what is to hold it, and production rates."""
 
     stretch: Annotated[Stretch, Field("The stretch.")]
     tie_kind: TieKind
     renewed_share: RenewedShare
     old_spikes_per_plate: OldSpikesPerPlate
-    broken_share: Annotated[
-        float,
-        Field(
-            "Share of the old spikes that break and leave a stub.",
-            at_least=0.0,
-            at_most=1.0,
-            default="spikes-broken-share",
-        ),
-    ]
+    plated_share: PlatedShare
+    broken_share: BrokenShare
     old_anchors: Annotated[
         AnchorPattern | None,
         Field("Anchors of the old track; left out: none.", taken=Taken("old_anchor_pattern", "anchor-patterns")),
@@ -104,54 +73,16 @@ class WorkInput:
     old_rail_length: JointRailLength = None
     pattern: NewSpikes
     joint_rail_length: JointRailLength = None
-    bored_share: Annotated[
-        float,
-        Field(
-            "Share of the spikes in ties that stay for which a hole is bored.",
-            at_least=0.0,
-            at_most=1.0,
-            default="holes-bored-share",
-        ),
-    ]
+    bored_share: BoredShare
     anchors: NewAnchors
     zones: Annotated[tuple[AnchorZone, ...], Field("Where anchoring is otherwise.")] = ()
     elastic_fasteners: Annotated[bool | None, Field("The fastenings hold the rail lengthwise; left out: they do not.")] = None
-    rates: Annotated[tuple[ProductionRate, ...], Field("Production rates, at most one an operation.", most_items=15)] = ()
-    working_day: Annotated[
-        float, Field("Time worked in a day.", kind=Kind.DURATION, above=0.0, at_most=86_400.0, default="working-day")
-    ]
-    occupancy: Annotated[float | None, Field("Length of one track occupancy.", kind=Kind.DURATION, above=0.0, at_most=1e6)] = None
-    occupancy_lost: Annotated[
-        float | None,
-        Field("Of it, lost to setting up and clearing; left out: nothing.", kind=Kind.DURATION, at_least=0.0, at_most=1e6),
-    ] = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Operation:
-    """One operation of the gang."""
+class WorkResult(WorkPlanResult):
+    """Operations on a stretch in trade order, and which of them sets the pace."""
 
-    operation: Annotated[Task, Field("The operation.")]
-    title: Annotated[str, Field("What is done.")]
-    amount: Annotated[Amount, Field("How much of it, unrounded.")]
-    per_tie: Annotated[Amount, Field("Average for each tie that stands in the stretch.")]
-    per_mile: Annotated[Amount, Field("Average for each mile of the stretch.")]
-    time: Annotated[float | None, Field("Time it takes at the given rate.", kind=Kind.DURATION)] = None
-    days: Annotated[float | None, Field("Working days, unrounded.")] = None
-    occupancies: Annotated[float | None, Field("Track occupancies, rounded up.")] = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class WorkResult:
-    """Operations in trade order, and which of them sets the pace."""
-
-    ties: Annotated[int, Field("Ties that stand in the stretch.")]
-    operations: Annotated[tuple[Operation, ...], Field("Operations in trade order.")]
-    governing: Annotated[str | None, Field("Operation that takes longest and sets the gang's pace, of those with a rate.")] = None
-    time: Annotated[float | None, Field("Time of the gang at that pace.", kind=Kind.DURATION)] = None
-    days: Annotated[float | None, Field("Working days at that pace, unrounded.")] = None
-    occupancies: Annotated[float | None, Field("Track occupancies at that pace, rounded up.")] = None
-    without_rate: Annotated[tuple[str, ...], Field("Operations that have work and no rate: any of them may be slower.")]
     lines: Annotated[tuple[Line, ...], Field("Nothing to order; empty.")] = ()
 
 
@@ -183,7 +114,7 @@ def counts(given: WorkInput) -> dict[Task, Amount]:
         "unbolt-joints": Amount(joint_count(given.stretch, given.old_rail_length)),
         "pull-spikes": Amount(seats * given.old_spikes_per_plate),
         "roll-out-rail": rail,
-        "remove-plates": Amount(seats),
+        "remove-plates": Amount(seats * given.plated_share),
         "level-cribs": Amount(float(ties)),
         "plug-holes": Amount(seats_kept * given.old_spikes_per_plate),
         "drive-stubs": Amount(seats_kept * given.old_spikes_per_plate * given.broken_share),
@@ -197,23 +128,6 @@ def counts(given: WorkInput) -> dict[Task, Amount]:
     }
 
 
-def _times(given: WorkInput, amounts: Mapping[Task, Amount]) -> dict[Task, float]:
-    """Return the time of every operation that has a rate [s]."""
-    times: dict[Task, float] = {}
-    for position, rate in enumerate(given.rates):
-        amount = amounts[rate.operation]
-        if rate.operation in times:
-            raise refuse("rates", position, "operation", reason="has a rate already", value=rate.operation)
-        if rate.done.kind != amount.kind:
-            spoken = "pieces" if amount.kind is None else f"a {amount.kind.value}"
-            raise refuse("rates", position, "done", reason=f"this operation is measured in {spoken}", value=rate.done.value)
-        if rate.done.value <= 0.0:
-            reason = "outside the allowed range; the minimum itself is not allowed"
-            raise refuse("rates", position, "done", "value", reason=reason, value=rate.done.value, minimum=0.0)
-        times[rate.operation] = amount.value * rate.time / (rate.done.value * rate.crews)
-    return times
-
-
 def evaluate(given: WorkInput) -> WorkResult:
     """Count the operations of a rail gang and, where rates are given, find which of them sets the pace.
 
@@ -221,43 +135,19 @@ def evaluate(given: WorkInput) -> WorkResult:
         RefusedError: the stretch, a pattern or a zone contradicts itself; an operation has two rates, or one of the wrong kind;
             an occupancy leaves no time to work.
     """
-    lost = given.occupancy_lost or 0.0
-    if given.occupancy is not None and lost >= given.occupancy:
-        raise refuse("occupancy_lost", reason="leaves no time to work", value=lost, maximum=given.occupancy)
     amounts = counts(given)
-    times = _times(given, amounts)
-    ties, length = amounts["level-cribs"].value, worked_length(given.stretch)
-
-    def occupancies(time: float | None) -> float | None:
-        return None if time is None or given.occupancy is None else round_up(time / (given.occupancy - lost))
-
-    def days(time: float | None) -> float | None:
-        return None if time is None else time / given.working_day
-
-    operations = tuple(
-        Operation(
-            operation=task,
-            title=TITLES[task],
-            amount=amount,
-            per_tie=Amount(amount.value / ties if ties else 0.0, amount.kind),
-            per_mile=Amount(amount.value * METRES_PER_MILE / length if length else 0.0, amount.kind),
-            time=times.get(task),
-            days=days(times.get(task)),
-            occupancies=occupancies(times.get(task)),
+    plan = work_plan.evaluate(
+        WorkPlanInput(
+            ties=int(amounts["level-cribs"].value),
+            length=worked_length(given.stretch),
+            amounts=tuple(OperationAmount(operation=task, amount=amount) for task, amount in amounts.items()),
+            rates=given.rates,
+            working_day=given.working_day,
+            occupancy=given.occupancy,
+            occupancy_lost=given.occupancy_lost,
         )
-        for task, amount in amounts.items()
     )
-    governing = max(times, key=lambda task: times[task], default=None)
-    longest = None if governing is None else times[governing]
-    return WorkResult(
-        ties=int(ties),
-        operations=operations,
-        governing=governing,
-        time=longest,
-        days=days(longest),
-        occupancies=occupancies(longest),
-        without_rate=tuple(task for task, amount in amounts.items() if amount.value and task not in times),
-    )
+    return WorkResult(**{slot.name: getattr(plan, slot.name) for slot in slots_of(WorkPlanResult)})
 
 
 RULE = Rule(
@@ -271,7 +161,7 @@ RULE = Rule(
     formulas=(
         Formula(
             "operations",
-            "ties, seats, spikes and anchors by the rules that count them; time = amount * time / (done * crews)",
+            "ties, seats, spikes and anchors by the rules that count them; times as in quantities.work-plan",
             exact=False,
         ),
         Formula("time", "the longest time of an operation", exact=False),

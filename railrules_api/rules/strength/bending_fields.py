@@ -1,6 +1,5 @@
 """What the bending of rail under wheels depends on, and what is answered."""
 
-
 from __future__ import annotations
 
 from dataclasses import dataclass

@@ -11,7 +11,9 @@ from railrules_api.domain.kinds import Kind
 from railrules_api.domain.patterns import AnchorPattern, FeatureRule
 from railrules_api.domain.track import Curve, Rails, Span, Station, TieSetting
 from railrules_api.rules.common import Area
+from railrules_api.rules.quantities import joints
 from railrules_api.rules.quantities.anchors import AnchorMass, AnchorProduct, AnchorsPerBag, ElasticFasteners, ReappliedShare
+from railrules_api.rules.quantities.cribbing import BallastDensity, FullShare, PocketDepth, PocketLength, PocketWidth
 from railrules_api.rules.quantities.given import (
     BarsPerJoint,
     NewAnchors,
@@ -20,6 +22,7 @@ from railrules_api.rules.quantities.given import (
     RenewedShare,
     TieKind,
 )
+from railrules_api.rules.quantities.loads import Vehicle
 from railrules_api.rules.quantities.plate_pins import PinMass, PinnedEvery, PinProduct, PinsPerPlate
 from railrules_api.rules.quantities.preservative import AdzeMargin, Coats, Coverage
 from railrules_api.rules.quantities.salvage import (
@@ -48,7 +51,14 @@ from railrules_api.rules.quantities.tie_plugs import (
     PlugProduct,
     PlugsPerBundle,
 )
+from railrules_api.rules.quantities.work import BoredShare, BrokenShare
+from railrules_api.rules.quantities.work_plan import Production
+from railrules_api.rules.sections.compatibility import PlatePlay, RunOffRun
 from railrules_api.rules.takeoff.supply import Supply, Temperatures, TieIn
+
+
+def _section(about: str, column: str) -> Field:
+    return Field(about, kind=Kind.LENGTH, above=0.0, at_most=1.0, taken=Taken("section", "rail-sections", column))
 
 
 def _mass(about: str, by: str, table: str, column: str, most: float) -> Field:
@@ -69,6 +79,8 @@ class OldTrack:
             taken=Taken("section", "rail-sections", "mass_per_length"),
         ),
     ]  # fmt: skip
+    height: Annotated[float | None, _section("Height of the old rail.", "height")] = None
+    base_width: Annotated[float | None, _section("Width of the old rail's base.", "base_width")] = None
     rail_length: Annotated[
         float | None,
         Field("Length of one old rail; left out: the old track has no joints.", kind=Kind.LENGTH, at_least=1.0, at_most=1000.0),
@@ -92,7 +104,10 @@ class OldTrack:
         float | None, Field("Spikes in that keg.", above=0.0, at_most=1e5, taken=Taken("spike", "spikes", "count_per_keg"))
     ] = None
     plated_share: PlatedShare
+    broken_share: BrokenShare
     plate_mass: Annotated[float | None, _mass("Mass of one old tie plate.", "plate", "tie-plates", "mass", 200.0)] = None
+    plate_base_least: PlateBaseLeast = None
+    plate_base_most: PlateBaseMost = None
     anchors: Annotated[
         AnchorPattern | None,
         Field("Anchors of the old track; left out: none.", taken=Taken("anchor_pattern", "anchor-patterns")),
@@ -103,6 +118,14 @@ class OldTrack:
     reroll_share: RerollShare
     scrap_share: ScrapShare = None
     recovered_share: RecoveredShare
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NewJoints(joints.JointSet):
+    """The joints of new track that is laid of single rails."""
+
+    rail_length: Annotated[float, Field("Length of one rail.", kind=Kind.LENGTH, at_least=1.0, at_most=1000.0)]
+    section_changes: joints.SectionChanges = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -120,7 +143,10 @@ class NewTrack:
             taken=Taken("section", "rail-sections", "mass_per_length"),
         ),
     ]  # fmt: skip
+    height: Annotated[float | None, _section("Height of the new rail.", "height")] = None
     base_width: RailBase = None
+    plate_play: PlatePlay
+    run_off_run: RunOffRun
     plates: Annotated[Literal["new", "reused"], Field("Tie plates are new, or those in track are used again.")]
     handed_plates: Handed = None
     plate_id: PlateProduct = None
@@ -166,6 +192,15 @@ class NewTrack:
     anchor_id: AnchorProduct = None
     anchor_mass: AnchorMass = None
     anchors_per_bag: AnchorsPerBag = None
+    bored_share: BoredShare
+    pocket_length: PocketLength
+    pocket_width: PocketWidth
+    pocket_depth: PocketDepth
+    full_share: FullShare
+    ballast_density: BallastDensity = None
+    joints: Annotated[
+        NewJoints | None, Field("Joints, where the new track is laid of single rails; left out: it is laid of welded strings.")
+    ] = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -184,13 +219,19 @@ class JobFeature:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CustomItem:
-    """Something of the railroad's own, counted by a rule of quantity; what is left out adds nothing."""
+    """Something of the railroad's own, counted by a rule of quantity; what is left out adds nothing.
+
+    A count may be negative where one thing stands in for another, so long as the item's total is not.
+    """
 
     item: Annotated[str, Field("What it is.")]
-    per_tie: Annotated[float | None, Field("Pieces to each tie.", at_least=0.0, at_most=1e4)] = None
-    per_seat: Annotated[float | None, Field("Pieces to each tie at each renewed rail.", at_least=0.0, at_most=1e4)] = None
-    per_joint: Annotated[float | None, Field("Pieces to each joint of the old track.", at_least=0.0, at_most=1e4)] = None
-    pieces: Annotated[float | None, Field("Pieces to each `per_length` of track.", at_least=0.0, at_most=1e6)] = None
+    per_tie: Annotated[float | None, Field("Pieces to each tie.", at_least=-1e4, at_most=1e4)] = None
+    per_seat: Annotated[float | None, Field("Pieces to each tie at each renewed rail.", at_least=-1e4, at_most=1e4)] = None
+    per_joint: Annotated[
+        float | None,
+        Field("Pieces to each joint: of new track laid of single rails, else of the old track.", at_least=-1e4, at_most=1e4),
+    ] = None
+    pieces: Annotated[float | None, Field("Pieces to each `per_length` of track.", at_least=-1e6, at_most=1e6)] = None
     per_length: Annotated[
         float | None, Field("Length of track that takes `pieces`.", kind=Kind.LENGTH, above=0.0, at_most=1e6)
     ] = None
@@ -209,6 +250,21 @@ class Segment:
     tie_kind: TieKind
     ties: Annotated[TieSetting, Field("Where the ties stand.")]
     renewed_share: RenewedShare
+    track_class: Annotated[
+        int | None, Field("Class of track, for the checks of sound ties and of joints.", at_least=1, at_most=5)
+    ] = None
+    sound_ties: Annotated[
+        int | None,
+        Field(
+            "Fewest sound ties in any 39 ft that are straight or curve by no more than 2 degrees; left out: not counted yet.",
+            at_least=0,
+            at_most=200,
+        ),
+    ] = None
+    sound_ties_in_curves: Annotated[
+        int | None,
+        Field("Fewest sound ties in any 39 ft of sharper curves; left out: not counted yet.", at_least=0, at_most=200),
+    ] = None
     curves: Annotated[tuple[Curve, ...], Field("Curves, in order, not overlapping; the rest is tangent.")] = ()
     left_out: Annotated[tuple[Span, ...], Field("Further parts that the work skips.")] = ()
     features: Annotated[tuple[JobFeature, ...], Field("Fixed objects in the segment.")] = ()
@@ -263,6 +319,15 @@ class Prices:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Hauling:
+    """How materials are hauled in, and what is recovered hauled out; strings go by rail train besides."""
+
+    vehicles: Annotated[
+        tuple[Vehicle, ...], Field("Kinds of truck and car, each in place of the others.", at_least=1, most_items=20)
+    ]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Job:
     """A relay job."""
 
@@ -272,4 +337,6 @@ class Job:
     temperatures: Annotated[Temperatures, Field("Rail temperatures that the checks rest on.")]
     allowances: Annotated[tuple[Allowance, ...], Field("Allowances, where not as the catalogue says.", most_items=200)] = ()
     packaging: Annotated[tuple[Packaging, ...], Field("Packages, where not as the catalogue says.", most_items=200)] = ()
+    production: Annotated[Production | None, Field("The user's own production; left out: work is counted and not timed.")] = None
+    hauling: Annotated[Hauling | None, Field("Trucks and cars; left out: tons by item, and no loads.")] = None
     prices: Annotated[Prices | None, Field("Prices; left out: the answer has no money in it.")] = None

@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING, NamedTuple
 from railrules_api.domain.counting import SLACK
 from railrules_api.domain.intervals import Interval, subtract
 from railrules_api.domain.strings import KeepOut, RailRun
-from railrules_api.rules.quantities import rail_supply, string_layout, train_loads
-from railrules_api.rules.takeoff.segments import rails_of
+from railrules_api.rules.quantities import closing_joints, rail_supply, string_layout, train_loads
+from railrules_api.rules.takeoff.segments import INSULATED, rails_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -19,9 +19,6 @@ if TYPE_CHECKING:
     from railrules_api.domain.track import Curve
     from railrules_api.rules.takeoff.job import Job, JobFeature, NewTrack, Segment
     from railrules_api.rules.takeoff.supply import Supply
-
-INSULATED = "insulated-joint"
-"""Kind of feature that closes the rail on both sides of one station by an insulated joint."""
 
 
 class Section(NamedTuple):
@@ -148,8 +145,9 @@ class _Line:
 
 
 def groups_of(job: Job) -> list[Group]:
-    """Return the runs of a job by track and section, in order of first appearance along the line."""
-    ordered = sorted(job.segments, key=lambda segment: (segment.track or "", segment.begin, segment.end))
+    """Return the runs of welded rail by track and section, in order of first appearance along the line."""
+    welded = [segment for segment in job.segments if segment.new.joints is None]
+    ordered = sorted(welded, key=lambda segment: (segment.track or "", segment.begin, segment.end))
     groups: dict[Section, Group] = {}
     lines: dict[tuple[str, str], _Line] = {}
     for segment in ordered:
@@ -207,6 +205,18 @@ def supply_input(group: Group, supply: Supply) -> rail_supply.RailSupplyInput:
         test_weld_share=supply.test_weld_share,
         test_weld_rail=supply.test_weld_rail,
         old_rail_length=old.pop() if len(old) == 1 else None,
+    )
+
+
+def joints_input(group: Group, supply: Supply, found: rail_supply.RailSupplyResult) -> closing_joints.ClosingJointsInput:
+    """Return the question to `quantities.closing-joints`: what joints the layout of a group leaves."""
+    classes = {segment.track_class for segment in group.segments if segment.track_class is not None}
+    return closing_joints.ClosingJointsInput(
+        plain=found.closing_joints,
+        insulated=found.closing_insulated_joints,
+        compromise=found.closing_compromise_joints,
+        made_of=supply.joints,
+        track_class=max(classes, default=None),  # the highest class asks for the most bolts
     )
 
 

@@ -2,23 +2,32 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.features import Feature, zones_for_features
+from railrules_api.domain.fields import slots_of
 from railrules_api.domain.intervals import Interval, union
-from railrules_api.domain.track import Span, Stretch, check
+from railrules_api.domain.track import CHORD, Span, Stretch, check, radius_of, rail_count
 from railrules_api.rules.quantities import (
     anchors,
+    cribbing,
     custom,
+    joints,
     plate_pins,
     preservative,
+    rail_mass,
     salvage,
+    sound_ties,
     spikes,
     tie_plates,
     tie_plugs,
     ties,
+    work,
 )
+from railrules_api.rules.quantities.given import worked_length
+from railrules_api.rules.sections import compatibility
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
@@ -27,7 +36,13 @@ if TYPE_CHECKING:
     from railrules_api.domain.strings import Rail
     from railrules_api.rules.model import Rule
     from railrules_api.rules.quantities.lines import Line
-    from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
+    from railrules_api.rules.takeoff.job import Job, JobFeature, NewJoints, Segment
+
+
+INSULATED = "insulated-joint"
+"""Kind of feature that breaks the rail at one station by an insulated joint."""
+DAY = 86_400.0
+"""A segment's work is counted and not timed, so that the working day it is given decides nothing [s]."""
 
 
 class Question(NamedTuple):
@@ -145,6 +160,78 @@ def zones_of(segments: Iterable[tuple[int, Segment]]) -> dict[str, list[AnchorZo
     return zones
 
 
+def _compatibility(segment: Segment) -> compatibility.SectionCompatibilityInput | None:
+    """Return the question whether the old plates serve the new rail; None without plates, or where a section is not known."""
+    old, new = segment.old, segment.new
+    if segment.tie_kind != "wood":
+        return None
+    if old.height is None or old.base_width is None or new.height is None or new.base_width is None:
+        return None
+    return compatibility.SectionCompatibilityInput(
+        old_height=old.height,
+        new_height=new.height,
+        old_base_width=old.base_width,
+        new_base_width=new.base_width,
+        old_plate_base_least=old.plate_base_least,
+        old_plate_base_most=old.plate_base_most,
+        plates=new.plates,
+        plate_play=new.plate_play,
+        run_off_run=new.run_off_run,
+    )
+
+
+def _degree(radius: float) -> float:
+    """Return the degree of a curve by 100-ft chord; the sharpest there is where no such chord fits [rad]."""
+    return math.pi if radius < CHORD / 2 else 2 * math.asin(CHORD / 2 / radius)
+
+
+def _sound_ties(segment: Segment) -> Iterator[Question]:
+    """Ask about sound ties where the class of track is given: once for what is straight or wide, once for sharp curves."""
+    if segment.track_class is None:
+        return
+    degrees = [_degree(radius_of(curve)) for curve in segment.curves]
+    sharp = [degree for degree in degrees if sound_ties.is_sharp(degree)]
+    in_sharp = sum(
+        curve.end - curve.begin for curve, degree in zip(segment.curves, degrees, strict=True) if sound_ties.is_sharp(degree)
+    )
+    if in_sharp < segment.end - segment.begin:
+        given = sound_ties.SoundTiesInput(track_class=segment.track_class, sound_ties=segment.sound_ties)
+        yield Question(sound_ties.RULE, segment.name, given)
+    if sharp:
+        given = sound_ties.SoundTiesInput(
+            track_class=segment.track_class, degree=max(sharp), sound_ties=segment.sound_ties_in_curves
+        )
+        yield Question(sound_ties.RULE, segment.name, given)
+
+
+def _single_rails(segment: Segment, made_of: NewJoints, stretch: Stretch) -> Iterator[Question]:
+    """Ask for the rails and joints of new track that is not laid of strings."""
+    rails = rail_count(segment.rails)
+    yield Question(
+        rail_mass.RULE,
+        segment.name,
+        rail_mass.RailMassInput(
+            mass_per_length=segment.new.mass_per_length,
+            length=worked_length(stretch),
+            rail_lines=rails,
+            stock_length=made_of.rail_length,
+        ),
+    )
+    insulated = sum(feature.kind == INSULATED for feature in segment.features)
+    yield Question(
+        joints.RULE,
+        segment.name,
+        joints.JointsInput(
+            **{slot.name: getattr(made_of, slot.name) for slot in slots_of(joints.JointSet)},
+            stretch=stretch,
+            rail_length=made_of.rail_length,
+            insulated_joints=insulated * rails or None,
+            section_changes=made_of.section_changes,
+            track_class=segment.track_class,
+        ),
+    )
+
+
 def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str, Any]) -> Iterator[Question]:
     """Ask the quantity rules about a segment, in the order of a bill of material.
 
@@ -152,7 +239,8 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
     """
     stretch, old, new, name = stretch_of(segment), segment.old, segment.new, segment.name
     kind, share = segment.tie_kind, segment.renewed_share
-    yield Question(ties.RULE, name, ties.TiesInput(stretch=stretch, renewed_share=share))
+    yield Question(ties.RULE, name, ties.TiesInput(stretch=stretch, renewed_share=share, tie_kind=kind))
+    yield from _sound_ties(segment)
     yield Question(
         tie_plates.RULE,
         name,
@@ -168,6 +256,9 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
             rail_base=new.base_width,
         ),
     )
+    fits = _compatibility(segment)
+    if fits is not None:
+        yield Question(compatibility.RULE, name, fits)
     yield Question(
         spikes.RULE,
         name,
@@ -175,6 +266,7 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
             stretch=stretch,
             tie_kind=kind,
             pattern=new.spikes,
+            joint_rail_length=None if new.joints is None else new.joints.rail_length,
             sharp_curve_radius=new.sharp_curve_radius,
             product=new.spike_id,
             spike_mass=new.spike_mass,
@@ -255,6 +347,7 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
             recovered_share=old.recovered_share,
         ),
     )
+    zones = tuple(zone for zone in zones if zone.begin < segment.end and zone.end > segment.begin)
     lines: Iterable[Line] = found[salvage.RULE.id].lines
     recovered = next((line.net.value for line in lines if line.item == "salvage-anchors"), None)
     yield Question(
@@ -263,7 +356,7 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
         anchors.AnchorsInput(
             stretch=stretch,
             pattern=new.anchors,
-            zones=tuple(zone for zone in zones if zone.begin < segment.end and zone.end > segment.begin),
+            zones=zones,
             elastic_fasteners=new.elastic_fasteners,
             old_anchors=recovered,
             reapplied_share=new.anchors_reapplied_share,
@@ -272,6 +365,42 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
             per_bag=new.anchors_per_bag,
         ),
     )
+    yield Question(
+        cribbing.RULE,
+        name,
+        cribbing.CribbingInput(
+            anchors=float(found[anchors.RULE.id].anchors),
+            pocket_length=new.pocket_length,
+            pocket_width=new.pocket_width,
+            pocket_depth=new.pocket_depth,
+            full_share=new.full_share,
+            ballast_density=new.ballast_density,
+        ),
+    )
+    if new.joints is not None:
+        yield from _single_rails(segment, new.joints, stretch)
+    yield Question(
+        work.RULE,
+        name,
+        work.WorkInput(
+            stretch=stretch,
+            tie_kind=kind,
+            renewed_share=share,
+            old_spikes_per_plate=old.spikes_per_plate,
+            plated_share=old.plated_share,
+            broken_share=old.broken_share,
+            old_anchors=old.anchors,
+            old_rail_length=old.rail_length,
+            pattern=new.spikes,
+            joint_rail_length=None if new.joints is None else new.joints.rail_length,
+            bored_share=new.bored_share,
+            anchors=new.anchors,
+            zones=zones,
+            elastic_fasteners=new.elastic_fasteners,
+            working_day=DAY,
+        ),
+    )
+    rail_length = old.rail_length if new.joints is None else new.joints.rail_length
     for item in segment.custom:
         yield Question(
             custom.RULE,
@@ -282,7 +411,7 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
                 per_tie=item.per_tie,
                 per_seat=item.per_seat,
                 per_joint=item.per_joint,
-                rail_length=old.rail_length if item.per_joint is not None else None,
+                rail_length=rail_length if item.per_joint is not None else None,
                 pieces=item.pieces,
                 per_length=item.per_length,
                 mass_each=item.mass_each,

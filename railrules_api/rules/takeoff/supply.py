@@ -18,6 +18,7 @@ from railrules_api.domain.strings import (
     WeldedString,
 )
 from railrules_api.rules.common import ElasticModulus, Expansion
+from railrules_api.rules.quantities.joints import JointSet
 from railrules_api.rules.quantities.rail_supply import (
     RailRejectShare,
     SpareShare,
@@ -73,6 +74,10 @@ class Supply:
             at_least=10.0,
             at_most=1e6,
         ),
+    ] = None
+    joints: Annotated[
+        JointSet | None,
+        Field("What a plain joint left in welded rail is made of; left out: such joints are counted and their parts are not."),
     ] = None
     spare_share: SpareShare
     rail_reject_share: RailRejectShare

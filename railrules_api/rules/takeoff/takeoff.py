@@ -14,9 +14,10 @@ from railrules_api.domain.track import Station, spacing_of
 from railrules_api.rules.checks import Check
 from railrules_api.rules.model import Cite, Formula, Rule, Working
 from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, Order, order_lines
-from railrules_api.rules.quantities import anchors, rail_supply, string_layout, ties, train_loads
+from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads
+from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
-from railrules_api.rules.takeoff import money, rail, safety
+from railrules_api.rules.takeoff import hauling, money, rail, safety, work_plan
 from railrules_api.rules.takeoff.job import Job, Segment
 from railrules_api.rules.takeoff.segments import check_job, questions, zones_of
 from railrules_api.rules.thermal import break_gap, force, laying_adjustment, restraint, temperature_range
@@ -59,6 +60,7 @@ class RailPlan:
 
     of: Annotated[str, Field("Section, and track where the job has several.")]
     supply: Annotated[rail_supply.RailSupplyResult, Field("What is made, laid and left over.")]
+    joints: Annotated[closing_joints.ClosingJointsResult | None, Field("Joints left in it, where there are any.")] = None
     layout: Annotated[string_layout.StringLayoutResult, Field("Every piece and field weld by station.")]
     trains: Annotated[train_loads.TrainLoadsResult, Field("Train loads.")]
 
@@ -97,6 +99,9 @@ class TakeoffResult:
     range: Annotated[temperature_range.TemperatureRangeResult, Field("Desired laying temperature range.")]
     safety: Annotated[tuple[SafetyPlan, ...], Field("Thermal answers by section.")]
     checks: Annotated[tuple[JobCheck, ...], Field("Every check, failed ones first, then those that lack an input.")]
+    work: Annotated[plan_rule.WorkPlanResult, Field("Work of the whole job in trade order, timed where rates are given.")]
+    hauled_in: Annotated[loads.LoadsResult, Field("What is ordered, by item: tons, and loads where vehicles are given.")]
+    hauled_out: Annotated[loads.LoadsResult, Field("What is recovered, by item: tons, and loads where vehicles are given.")]
     mass_in: Annotated[float, Field("Mass of what is ordered, as far as it is known.", kind=Kind.MASS, answer=("short_ton", "t"))]
     mass_out: Annotated[
         float, Field("Mass of what is recovered, as far as it is known.", kind=Kind.MASS, answer=("short_ton", "t"))
@@ -156,7 +161,10 @@ def _rail(group: rail.Group, job: Job, workings: list[Working]) -> RailPlan:
         made = _ask(rail_supply.RULE, of, rail.supply_input(group, supply), workings)
         laid = _ask(string_layout.RULE, of, rail.layout_input(group, supply), workings)
         hauled = _ask(train_loads.RULE, of, rail.trains_input(group, supply, made), workings)
-    return RailPlan(of=of, supply=made, layout=laid, trains=hauled)
+        left = rail.joints_input(group, supply, made)
+        any_left = left.plain or left.insulated or left.compromise
+        joints = _ask(closing_joints.RULE, of, left, workings) if any_left else None
+    return RailPlan(of=of, supply=made, joints=joints, layout=laid, trains=hauled)
 
 
 def _safety(
@@ -193,11 +201,16 @@ def _safety(
 _GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
 
 
+def _one_check(working: Working) -> tuple[Check, ...]:
+    found = getattr(working.found, "check", None)
+    return () if found is None else (found,)
+
+
 def _checks(workings: list[Working]) -> tuple[JobCheck, ...]:
     found = [
         JobCheck(of=working.of, rule=working.rule.id, check=check)
         for working in workings
-        for check in getattr(working.found, "checks", ())
+        for check in (*getattr(working.found, "checks", ()), *_one_check(working))
     ]
     return tuple(sorted(found, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0))))
 
@@ -234,7 +247,7 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
         with below("segments", position):
             summaries.append(_segment(segment, zones.get(segment.track or "", []), workings))
     groups = rail.groups_of(job)
-    if not groups:
+    if not groups and all(segment.new.joints is None for segment in job.segments):
         raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
     plans = tuple(_rail(group, job, workings) for group in groups)
     with below("temperatures"):
@@ -248,6 +261,14 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
     if job.prices is not None:
         with below("prices"):
             priced = money.price(orders, job.prices)
+    with below("production"):
+        work = _ask(plan_rule.RULE, "", work_plan.plan_input(workings, job.production), workings)
+    with below("hauling"):
+        hauling.check_items(job.hauling, terms, lines)
+        hauled = [
+            _ask(loads.RULE, direction, hauling.loads_input(orders, direction, job.hauling), workings)
+            for direction in ("order", "recover")
+        ]
     moved = [order for order in orders if order.direction != "work" and order.net.value > 0.0]
     return Done(
         TakeoffResult(
@@ -259,6 +280,9 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
             range=laying_range,
             safety=plans_safe,
             checks=_checks(workings),
+            work=work,
+            hauled_in=hauled[0],
+            hauled_out=hauled[1],
             mass_in=fsum(order.order_mass or 0.0 for order in moved if order.direction == "order"),
             mass_out=fsum(order.net_mass or 0.0 for order in moved if order.direction == "recover"),
             without_mass=tuple(

@@ -1,6 +1,5 @@
 """What the buckling of track depends on, and what is answered."""
 
-
 from __future__ import annotations
 
 from dataclasses import dataclass

@@ -1,0 +1,564 @@
+"""Properties of a rail section from its true geometry, new or worn, and how they agree with the printed ones."""
+
+from __future__ import annotations
+
+from contextlib import contextmanager
+from dataclasses import dataclass, fields, replace
+from functools import lru_cache
+from typing import TYPE_CHECKING, Annotated, Literal
+
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.errors import Refusal, RefusedError, refuse
+from railrules_api.domain.fields import Field, Taken
+from railrules_api.domain.kinds import Kind
+from railrules_api.domain.profile.builder import build_outline
+from railrules_api.domain.profile.comparison import compare
+from railrules_api.domain.profile.outline import FEWEST_POINTS, Outline, outline_from_points
+from railrules_api.domain.profile.parameters import ProfileParameters
+from railrules_api.domain.profile.properties import mass_per_length, section_properties
+from railrules_api.domain.profile.torsion import PIECES, TorsionProperties, torsion_properties
+from railrules_api.domain.profile.wear import STEEPEST_FACE, FaceWear, Side, replace_head, wear_head
+from railrules_api.rules.common import OWN_STANDARDS, ElasticModulus, Expansion
+from railrules_api.rules.model import Caution, Cite, Formula, Rule
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping
+
+_IN_OR_MM = ("in", "mm")
+_LARGEST = 1.0
+MOST_TORSION_POINTS = 250
+"""Outlines of more elements are not solved for torsion: the system grows with their square, the time with their cube."""
+
+
+@dataclass(frozen=True, slots=True)
+class SectionPoint:
+    """A point of a section, seen along the track."""
+
+    x: Annotated[float, Field("To the right of the middle of the base.", kind=Kind.LENGTH, at_least=-_LARGEST, at_most=_LARGEST)]
+    y: Annotated[float, Field("Above the bottom of the base.", kind=Kind.LENGTH, at_least=-_LARGEST, at_most=_LARGEST)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WornFace:
+    """Wear of one face of the head, measured on the new section."""
+
+    side: Annotated[Literal["left", "right"], Field("The worn side, as drawn.")]
+    amount: Annotated[float, Field("Horizontal loss at the gage line; 0 for none.", kind=Kind.LENGTH, at_least=0.0, at_most=0.1)]
+    angle: Annotated[
+        float,
+        Field(
+            "Lean of the worn face from the vertical, towards the middle of the head going up.",
+            kind=Kind.ANGLE, at_least=0.0, at_most=STEEPEST_FACE,
+        ),
+    ]  # fmt: skip
+    gage_depth: Annotated[
+        float,
+        Field(
+            "Depth of the gage line below the top of the new rail.",
+            kind=Kind.LENGTH, above=0.0, at_most=0.1, default="gage-line-depth",
+        ),
+    ]  # fmt: skip
+
+
+def _printed(about: str, kind: Kind, column: str) -> Field:
+    about = f"Printed, to compare with: {about}."
+    return Field(about, kind=kind, above=0.0, at_most=200.0, taken=Taken("section", "rail-sections", column))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SectionPropertiesInput:
+    """A section by its drawing or its points, and what wear has taken."""
+
+    profile: Annotated[
+        ProfileParameters | None,
+        Field("Measures of the new section; left out: the outline alone.", taken=Taken("section", "rail-profiles")),
+    ] = None
+    outline: Annotated[
+        tuple[SectionPoint, ...],
+        Field(
+            "Measured points of the whole section, counter-clockwise, the first not repeated: the section as it is now, or a "
+            "section that has no drawing.",
+            most_items=2000, one_unit=True,
+        ),
+    ] = ()  # fmt: skip
+    vertical_wear: Annotated[float | None, Field("Depth of vertical head wear.", kind=Kind.LENGTH, at_least=0.0, at_most=0.1)] = (
+        None
+    )
+    face_wear: Annotated[tuple[WornFace, ...], Field("Wear of the faces of the head, at most one a side.", most_items=2)] = ()
+    measured_head: Annotated[
+        tuple[SectionPoint, ...],
+        Field(
+            "Measured points over the worn head, from right to left, in place of amounts of wear.", most_items=2000, one_unit=True
+        ),
+    ] = ()
+    measuring_tolerance: Annotated[
+        float,
+        Field("Accuracy of measured points.", kind=Kind.LENGTH, at_least=0.0, at_most=0.01, default="measuring-tolerance"),
+    ]
+    density: Annotated[
+        float,
+        Field(
+            "Density of the steel, that of the section's own standard.", kind=Kind.DENSITY, symbol="rho",
+            at_least=7000.0, at_most=8500.0, taken=Taken("section", "rail-profiles", "density"),
+        ),
+    ]  # fmt: skip
+    elastic_modulus: ElasticModulus
+    expansion: Expansion
+    torsion: Annotated[
+        bool | None, Field("Compute torsion constant and shear centre too, which takes a few tenths of a second.")
+    ] = None
+    agreement: Annotated[
+        float,
+        Field(
+            "Share by which computed and printed values may differ before a note says so.",
+            at_least=0.0, at_most=0.1, default="section-agreement",
+        ),
+    ]  # fmt: skip
+    printed_mass_per_length: Annotated[float | None, _printed("mass per length", Kind.MASS_PER_LENGTH, "mass_per_length")] = None
+    printed_area: Annotated[float | None, _printed("cross-section", Kind.AREA, "area")] = None
+    printed_area_head: Annotated[float | None, _printed("area of the head", Kind.AREA, "area_head")] = None
+    printed_area_web: Annotated[float | None, _printed("area of the web", Kind.AREA, "area_web")] = None
+    printed_area_base: Annotated[float | None, _printed("area of the base", Kind.AREA, "area_base")] = None
+    printed_neutral_axis: Annotated[float | None, _printed("height of the neutral axis", Kind.LENGTH, "neutral_axis")] = None
+    printed_second_moment: Annotated[float | None, _printed("second moment", Kind.SECOND_MOMENT, "second_moment")] = None
+    printed_section_modulus_head: Annotated[
+        float | None, _printed("section modulus, head", Kind.SECTION_MODULUS, "section_modulus_head")
+    ] = None
+    printed_section_modulus_base: Annotated[
+        float | None, _printed("section modulus, base", Kind.SECTION_MODULUS, "section_modulus_base")
+    ] = None
+    printed_second_moment_lateral: Annotated[
+        float | None, _printed("lateral second moment", Kind.SECOND_MOMENT, "second_moment_lateral")
+    ] = None
+    printed_section_modulus_lateral_head: Annotated[
+        float | None, _printed("lateral section modulus, head", Kind.SECTION_MODULUS, "section_modulus_lateral_head")
+    ] = None
+    printed_section_modulus_lateral_base: Annotated[
+        float | None, _printed("lateral section modulus, base", Kind.SECTION_MODULUS, "section_modulus_lateral_base")
+    ] = None
+    printed_torsion_constant: Annotated[float | None, _printed("torsion constant", Kind.SECOND_MOMENT, "torsion_constant")] = None
+    printed_shear_centre: Annotated[float | None, _printed("height of the shear centre", Kind.LENGTH, "shear_centre")] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Torsion:
+    """Resistance to twisting."""
+
+    torsion_constant: Annotated[float, Field("Torsion constant.", kind=Kind.SECOND_MOMENT, symbol="J")]
+    shear_centre: Annotated[
+        float, Field("Height of the shear centre above the bottom of the base.", kind=Kind.LENGTH, answer=_IN_OR_MM)
+    ]
+    shear_centre_offset: Annotated[
+        float,
+        Field("Shear centre to the right of the drawing's vertical axis; 0 for a new rail.", kind=Kind.LENGTH, answer=_IN_OR_MM),
+    ]
+    relative_error: Annotated[
+        float,
+        Field("Distance of the two solutions from which the constant is extrapolated, over it; an estimate, and no bound."),
+    ]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SectionFigures:
+    """Properties of one section about its own centroid."""
+
+    area: Annotated[float, Field("Cross-section.", kind=Kind.AREA, symbol="A")]
+    area_head: Annotated[float | None, Field("Part above the fishing planes of the head.", kind=Kind.AREA)] = None
+    area_web: Annotated[float | None, Field("Part between the fishing planes, fillets with it.", kind=Kind.AREA)] = None
+    area_base: Annotated[float | None, Field("Part below the fishing planes of the base.", kind=Kind.AREA)] = None
+    height: Annotated[float, Field("Lowest to highest point.", kind=Kind.LENGTH, symbol="h", answer=_IN_OR_MM)]
+    width: Annotated[float, Field("Leftmost to rightmost point.", kind=Kind.LENGTH, answer=_IN_OR_MM)]
+    neutral_axis: Annotated[
+        float, Field("Height of the centroid above the bottom of the base.", kind=Kind.LENGTH, symbol="y_0", answer=_IN_OR_MM)
+    ]
+    centroid_offset: Annotated[
+        float,
+        Field("Centroid to the right of the drawing's vertical axis; 0 for a new rail.", kind=Kind.LENGTH, answer=_IN_OR_MM),
+    ]
+    second_moment: Annotated[
+        float, Field("Second moment of area about the horizontal axis.", kind=Kind.SECOND_MOMENT, symbol="I_x")
+    ]
+    second_moment_lateral: Annotated[
+        float, Field("Second moment of area about the vertical axis.", kind=Kind.SECOND_MOMENT, symbol="I_y")
+    ]
+    product_of_inertia: Annotated[float, Field("Product of inertia; 0 for a new rail.", kind=Kind.SECOND_MOMENT, symbol="I_xy")]
+    section_modulus_head: Annotated[
+        float, Field("Section modulus at the highest point.", kind=Kind.SECTION_MODULUS, symbol="Z_h")
+    ]
+    section_modulus_base: Annotated[float, Field("Section modulus at the lowest point.", kind=Kind.SECTION_MODULUS, symbol="Z_b")]
+    section_modulus_lateral_head: Annotated[
+        float | None, Field("Lateral section modulus at the outermost point of the head.", kind=Kind.SECTION_MODULUS)
+    ] = None
+    section_modulus_lateral_base: Annotated[
+        float, Field("Lateral section modulus at the edge of the base.", kind=Kind.SECTION_MODULUS)
+    ]
+    perimeter: Annotated[float, Field("Length of the outline.", kind=Kind.LENGTH, answer=_IN_OR_MM)]
+    mass_per_length: Annotated[float, Field("Mass per length.", kind=Kind.MASS_PER_LENGTH, symbol="m")]
+    force_per_degree: Annotated[
+        float, Field("Thermal force of restrained rail per degree.", kind=Kind.FORCE_PER_TEMPERATURE, symbol="P_1")
+    ]
+    torsion: Annotated[Torsion | None, Field("Resistance to twisting, where it was asked for.")] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WearLoss:
+    """What wear has taken, and the shares that are left."""
+
+    area_lost: Annotated[float, Field("New less worn area.", kind=Kind.AREA)]
+    head_area_lost_share: Annotated[float, Field("The same over the area of the new head.")]
+    mass_lost_per_length: Annotated[float, Field("Mass lost per length.", kind=Kind.MASS_PER_LENGTH)]
+    height_lost: Annotated[float, Field("New less worn height.", kind=Kind.LENGTH, answer=_IN_OR_MM)]
+    area_left_share: Annotated[float, Field("Worn over new area.")]
+    second_moment_left_share: Annotated[float, Field("Worn over new second moment about the horizontal axis.")]
+    second_moment_lateral_left_share: Annotated[float, Field("Worn over new second moment about the vertical axis.")]
+    section_modulus_head_left_share: Annotated[float, Field("Worn over new section modulus at the top of the head.")]
+    section_modulus_base_left_share: Annotated[float, Field("Worn over new section modulus at the bottom of the base.")]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PrintedComparison:
+    """A printed value beside the computed one."""
+
+    property: Annotated[str, Field("The property.")]
+    printed: Annotated[Amount, Field("As printed.", answer=_IN_OR_MM)]
+    computed: Annotated[Amount, Field("From the outline.", answer=_IN_OR_MM)]
+    difference: Annotated[float, Field("Computed less printed, over printed: 0.01 is one percent.")]
+    agrees: Annotated[bool, Field("The difference lies within the agreement asked for.")]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SectionPropertiesResult:
+    """The section as it is now, the new one beside it where it is worn, and the printed values."""
+
+    section: Annotated[SectionFigures, Field("The section as it is now.")]
+    new: Annotated[SectionFigures | None, Field("The new section; left out where nothing is worn.")] = None
+    loss: Annotated[WearLoss | None, Field("What wear has taken; left out where nothing is worn.")] = None
+    comparison: Annotated[
+        tuple[PrintedComparison, ...], Field("The new section against printed values, as far as they are known.")
+    ]
+    notes: Annotated[tuple[str, ...], Field("Where geometry and print disagree, and what else to know.")]
+
+
+_KINDS: Mapping[str, Kind] = {
+    "mass_per_length": Kind.MASS_PER_LENGTH,
+    "area": Kind.AREA,
+    "area_head": Kind.AREA,
+    "area_web": Kind.AREA,
+    "area_base": Kind.AREA,
+    "neutral_axis": Kind.LENGTH,
+    "second_moment": Kind.SECOND_MOMENT,
+    "section_modulus_head": Kind.SECTION_MODULUS,
+    "section_modulus_base": Kind.SECTION_MODULUS,
+    "second_moment_lateral": Kind.SECOND_MOMENT,
+    "section_modulus_lateral_head": Kind.SECTION_MODULUS,
+    "section_modulus_lateral_base": Kind.SECTION_MODULUS,
+    "torsion_constant": Kind.SECOND_MOMENT,
+    "shear_centre": Kind.LENGTH,
+}
+_MEASURES = frozenset(field.name for field in fields(ProfileParameters))
+
+
+# ---------------------------------------------------------------- refusals in the caller's own words
+
+
+@contextmanager
+def _points_named(field: str, inner: str) -> Iterator[None]:
+    """Turn the number of a point, counted from 1, into its place in the list, and keep the number in the reason."""
+    try:
+        yield
+    except RefusedError as error:
+        raise RefusedError(*(_point_refusal(refusal, field, inner) for refusal in error.refusals)) from error
+
+
+def _point_refusal(refusal: Refusal, field: str, inner: str) -> Refusal:
+    path, reason = refusal.path, refusal.reason
+    if path[:1] != (inner,):
+        return refusal
+    if len(path) > 1 and isinstance(path[1], int):
+        return replace(refusal, path=(field, path[1] - 1), reason=f"point {path[1]}: {reason}")
+    return replace(refusal, path=(field,))
+
+
+@contextmanager
+def _measures_named() -> Iterator[None]:
+    """Put the refusals of the builder under `profile`; a fault between groups of measures stands at the profile itself."""
+    try:
+        yield
+    except RefusedError as error:
+        found = []
+        for refusal in error.refusals:
+            if refusal.path and refusal.path[0] in _MEASURES:
+                found.append(replace(refusal, path=("profile", *refusal.path)))
+            else:
+                where = " ".join(map(str, refusal.path))
+                found.append(replace(refusal, path=("profile",), reason=f"{where}: {refusal.reason}"))
+        raise RefusedError(*found) from error
+
+
+@contextmanager
+def _wear_named() -> Iterator[None]:
+    names = {"vertical": "vertical_wear", "faces": "face_wear"}
+    try:
+        yield
+    except RefusedError as error:
+        raise RefusedError(
+            *(
+                replace(refusal, path=(names.get(str(refusal.path[0]), refusal.path[0]), *refusal.path[1:]))
+                for refusal in error.refusals
+            )
+        ) from error
+
+
+# ---------------------------------------------------------------- outlines
+
+
+@lru_cache(maxsize=256)
+def outline_of(profile: ProfileParameters) -> Outline:
+    """Return the outline of a drawing; the same drawing is asked for again and again.
+
+    Raises:
+        RefusedError: measures that contradict each other.
+    """
+    return build_outline(profile)
+
+
+@lru_cache(maxsize=256)
+def torsion_of(outline: Outline) -> TorsionProperties:
+    """Return torsion constant and shear centre of an outline, which take long enough to be kept.
+
+    Raises:
+        RefusedError: the outline has too many elements.
+    """
+    count = len(outline.elements)
+    if count > MOST_TORSION_POINTS:
+        reason = f"torsion is solved for outlines of at most {MOST_TORSION_POINTS} lines and arcs"
+        raise refuse("torsion", reason=reason, value=count, maximum=float(MOST_TORSION_POINTS))
+    # Both divisions must be finer than the outline itself, or their distance would say nothing of the error.
+    return torsion_properties(outline, max(PIECES, 2 * count))
+
+
+def _points(given: tuple[SectionPoint, ...]) -> tuple[tuple[float, float], ...]:
+    return tuple((point.x, point.y) for point in given)
+
+
+def _new_outline(given: SectionPropertiesInput) -> Outline | None:
+    if given.profile is None:
+        return None
+    with _measures_named():
+        return outline_of(given.profile)
+
+
+def _worn_outline(given: SectionPropertiesInput, new: Outline | None) -> Outline | None:
+    """Return the outline as it is now; None where it is the new one."""
+    amounts = given.vertical_wear is not None or bool(given.face_wear)
+    ways = [name for name, used in (("outline", given.outline), ("measured_head", given.measured_head)) if used]
+    if amounts:
+        ways.append("vertical_wear" if given.vertical_wear is not None else "face_wear")
+    if len(ways) > 1:
+        raise refuse(ways[1], reason=f"wear is given twice: give {' or '.join(ways)}")
+    if given.outline:
+        with _points_named("outline", "outline"):
+            return outline_from_points(_points(given.outline))
+    if new is None:
+        if ways:
+            raise refuse(ways[0], reason="wear needs the new section: give `section` or `profile`")
+        raise refuse("profile", reason=f"missing; give a section, its measures, or an outline of {FEWEST_POINTS} points or more")
+    if given.measured_head:
+        # A head of too few points fails as a chain, and a crossing is numbered along the whole outline.
+        with _points_named("measured_head", "points"):
+            return _measured(new, given)
+    if amounts:
+        faces = [
+            FaceWear(side=Side(face.side), amount=face.amount, angle=face.angle, gage_depth=face.gage_depth)
+            for face in given.face_wear
+        ]
+        with _wear_named():
+            return wear_head(new, given.vertical_wear or 0.0, faces)
+    return None
+
+
+def _measured(new: Outline, given: SectionPropertiesInput) -> Outline:
+    try:
+        return replace_head(new, _points(given.measured_head), given.measuring_tolerance)
+    except RefusedError as error:
+        raise RefusedError(
+            *(
+                replace(refusal, path=("measured_head",)) if refusal.path[:1] == ("outline",) else refusal
+                for refusal in error.refusals
+            )
+        ) from error
+
+
+# ---------------------------------------------------------------- figures
+
+
+def _figures(outline: Outline, given: SectionPropertiesInput) -> SectionFigures:
+    found = section_properties(outline)
+    parts = found.parts
+    twisting = None
+    if given.torsion:
+        solved = torsion_of(outline)
+        twisting = Torsion(
+            torsion_constant=solved.torsion_constant,
+            shear_centre=solved.shear_centre_height,
+            shear_centre_offset=solved.shear_centre_offset,
+            relative_error=solved.relative_error,
+        )
+    return SectionFigures(
+        area=found.area,
+        area_head=None if parts is None else parts.head,
+        area_web=None if parts is None else parts.web,
+        area_base=None if parts is None else parts.base,
+        height=found.height,
+        width=found.width,
+        neutral_axis=found.centroid_height,
+        centroid_offset=found.centroid_offset,
+        second_moment=found.second_moment_horizontal,
+        second_moment_lateral=found.second_moment_vertical,
+        product_of_inertia=found.product_of_inertia,
+        section_modulus_head=found.section_modulus_head,
+        section_modulus_base=found.section_modulus_base,
+        section_modulus_lateral_head=found.lateral_modulus_head,
+        section_modulus_lateral_base=found.lateral_modulus_base,
+        perimeter=found.perimeter,
+        mass_per_length=mass_per_length(found.area, given.density),
+        force_per_degree=given.elastic_modulus * given.expansion * found.area,
+        torsion=twisting,
+    )
+
+
+def _loss(new: SectionFigures, now: SectionFigures, given: SectionPropertiesInput) -> WearLoss:
+    lost = new.area - now.area
+    # Points of an unworn rail may lie outside it by as much as they are accurate, all the way round.
+    if lost < -given.measuring_tolerance * new.perimeter:
+        raise refuse(
+            "outline",
+            reason="holds more steel than the new section: another section, or another unit",
+            value=now.area,
+            maximum=new.area,
+        )
+    assert new.area_head is not None  # the parts of a drawing are known
+    return WearLoss(
+        area_lost=lost,
+        head_area_lost_share=lost / new.area_head,
+        mass_lost_per_length=lost * given.density,
+        height_lost=new.height - now.height,
+        area_left_share=now.area / new.area,
+        second_moment_left_share=now.second_moment / new.second_moment,
+        second_moment_lateral_left_share=now.second_moment_lateral / new.second_moment_lateral,
+        section_modulus_head_left_share=now.section_modulus_head / new.section_modulus_head,
+        section_modulus_base_left_share=now.section_modulus_base / new.section_modulus_base,
+    )
+
+
+def _comparison(new: SectionFigures, given: SectionPropertiesInput) -> tuple[PrintedComparison, ...]:
+    computed: dict[str, float] = {}
+    for name in _KINDS:
+        value = getattr(new.torsion if name in ("torsion_constant", "shear_centre") else new, name, None)
+        if value is not None:
+            computed[name] = value
+    printed = {name: value for name in _KINDS if (value := getattr(given, f"printed_{name}")) is not None}
+    return tuple(
+        PrintedComparison(
+            property=item.name,
+            printed=Amount(item.published, _KINDS[item.name]),
+            computed=Amount(item.computed, _KINDS[item.name]),
+            difference=item.relative,
+            agrees=item.within(given.agreement),
+        )
+        for item in compare(printed, computed)
+    )
+
+
+def _notes(given: SectionPropertiesInput, comparison: tuple[PrintedComparison, ...], now: SectionFigures) -> Iterator[str]:
+    for item in comparison:
+        if not item.agrees:
+            way = "above" if item.difference > 0.0 else "below"
+            yield (
+                f"{item.property}: the outline gives {100 * abs(item.difference):.2f} % {way} the printed value, beyond the "
+                f"{100 * given.agreement:.2f} % asked for. Print may be rounded, of another edition or remembered; see "
+                f"the sources."
+            )
+    if now.area_head is None:
+        yield "Head, web and base of a section given by points are not told apart, so their areas are left out."
+
+
+def evaluate(given: SectionPropertiesInput) -> SectionPropertiesResult:
+    """Return the properties of the section as it is now, what wear has taken, and how the new one agrees with print.
+
+    Raises:
+        RefusedError: measures that contradict each other, an outline that bounds no section, wear that the head does not hold, or
+            no section at all.
+    """
+    outline = _new_outline(given)
+    worn = _worn_outline(given, outline)
+    new = None if outline is None else _figures(outline, given)
+    now = new if worn is None else _figures(worn, given)
+    assert now is not None  # without either outline the question is refused
+    loss = None if new is None or worn is None else _loss(new, now, given)
+    comparison = _comparison(new or now, given)
+    return SectionPropertiesResult(
+        section=now,
+        new=None if loss is None else new,
+        loss=loss,
+        comparison=comparison,
+        notes=tuple(_notes(given, comparison, now)),
+    )
+
+
+RULE = Rule(
+    id="sections.properties",
+    resource="section-properties",
+    title="Properties of a rail section, new or worn",
+    summary=(
+        "Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail "
+        "section, integrated "
+        "in closed form over its lines and arcs. The section is one of the catalogue, one by its own measures, or "
+        "measured points. "
+        "Wear is vertical, of a face, or measured; what it leaves is integrated in the same way. Head, web and base are divided "
+        "along the fishing planes, so fillets count as web. Torsion constant and shear centre, on demand, come from the boundary "
+        "integral of the warping function, extrapolated from two divisions whose distance is stated. The new section is compared "
+        "with printed values."
+    ),
+    formulas=(
+        Formula("section", "A = 1/2 contour integral of (x dy - y dx), exact on lines and arcs", exact=False),
+        Formula("section", "I_x = -1/3 contour integral of y^3 dx - A y_0^2; I_y likewise", exact=False),
+        Formula("section", "Z_h = I_x / (h - y_0), Z_b = I_x / y_0, m = rho A, P_1 = E alpha A", exact=False),
+        Formula("loss", "new less worn", exact=False),
+        Formula("comparison", "computed over printed, less 1", exact=False),
+    ),
+    cites=(
+        Cite(
+            "geometry", "Green's theorem: area and its moments as contour integrals, closed on lines and circular arcs", "derived"
+        ),
+        Cite(
+            "strength-of-materials",
+            "parallel axes; warping function of Saint-Venant torsion; restrained thermal strain",
+            "derived",
+        ),
+    ),
+    input=SectionPropertiesInput,
+    output=SectionPropertiesResult,
+    evaluate=evaluate,
+    cautions=(
+        Caution(
+            code="outline-from-drawing",
+            text=(
+                "Computed from nominal measures. Rolling tolerances, and radii that were fitted or remembered (the "
+                "sources of the "
+                "profile say which), are not in the figures. Not for making tools or gauges."
+            ),
+            cite=Cite("geometry", "many sets of radii give the same area and second moments", "derived"),
+        ),
+        Caution(
+            code="wear-is-not-strength",
+            text=(
+                "The figures tell what steel is left. Whether a worn rail may stay in track is settled by the "
+                "railroad's wear limits "
+                "and by inspection for defects, not by its section modulus alone."
+            ),
+            cite=Cite("common-practice", "wear limits are set by each railroad", "common-practice"),
+        ),
+        OWN_STANDARDS,
+    ),
+)

@@ -1,0 +1,1 @@
+"""Costs as ratios, in one run: `make bench`."""
