@@ -112,10 +112,10 @@ class Client(Resources):
             InProcessError: the service's package is not installed.
         """
         # loaded here because most clients have an address and need none of it
-        from railrules_client._in_process import BASE_URL, InProcessTransport, application_of  # noqa: PLC0415
+        from railrules_client._in_process import BASE_URL, PLAIN, InProcessTransport, application_of  # noqa: PLC0415
 
         transport = InProcessTransport(application_of(rulebooks))
-        return cls(BASE_URL, api_key="", retries=0, cache_entries=cache_entries, hooks=hooks, transport=transport)
+        return cls(BASE_URL, api_key="", retries=0, headers=PLAIN, cache_entries=cache_entries, hooks=hooks, transport=transport)
 
     def close(self) -> None:
         """Close the connections, or stop the service in this process."""
@@ -191,10 +191,10 @@ class AsyncClient(AsyncResources):
             InProcessError: the service's package is not installed.
         """
         # loaded here because most clients have an address and need none of it
-        from railrules_client._in_process import BASE_URL, AsyncInProcessTransport, application_of  # noqa: PLC0415
+        from railrules_client._in_process import BASE_URL, PLAIN, AsyncInProcessTransport, application_of  # noqa: PLC0415
 
         transport = AsyncInProcessTransport(application_of(rulebooks))
-        return cls(BASE_URL, api_key="", retries=0, cache_entries=cache_entries, hooks=hooks, transport=transport)
+        return cls(BASE_URL, api_key="", retries=0, headers=PLAIN, cache_entries=cache_entries, hooks=hooks, transport=transport)
 
     async def aclose(self) -> None:
         """Close the connections, or stop the service in this process."""

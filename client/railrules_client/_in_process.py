@@ -20,6 +20,8 @@ if TYPE_CHECKING:
 
 BASE_URL = "http://in-process.invalid"
 """Stands where an address is wanted; nothing is ever looked up or opened."""
+PLAIN = {"Accept-Encoding": "identity"}
+"""Nothing travels, so nothing is worth compressing."""
 _Result = TypeVar("_Result")
 
 

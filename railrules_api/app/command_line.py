@@ -35,19 +35,32 @@ def _serve(arguments: argparse.Namespace) -> int:
 
 def _takeoff(arguments: argparse.Namespace) -> int:
     from railrules_api.api.calculations import answer, answer_csv  # noqa: PLC0415
+    from railrules_api.api.problems import ProblemError  # noqa: PLC0415
     from railrules_api.api.resources import calculation_of  # noqa: PLC0415
-    from railrules_api.app import job_file, report  # noqa: PLC0415
+    from railrules_api.app import job_file, report, segment_files  # noqa: PLC0415
 
-    body = job_file.job(arguments.job)
+    table = None
+    if arguments.segments:
+        body, table = segment_files.job(arguments.job, arguments.segments)
+    else:
+        body = job_file.job(arguments.job)
     for name in ("units", "explain"):
         if getattr(arguments, name) is not None:
             body[name] = getattr(arguments, name)
     encoded = json.dumps(body).encode()
     service, resource = _service(arguments), calculation_of("takeoffs")
-    if arguments.output == "csv":
-        sys.stdout.write(answer_csv(resource, encoded, service).decode().replace("\r\n", "\n"))
-        return GOOD
-    text = answer(resource, encoded, service).decode()
+    try:
+        if arguments.output == "csv":
+            sys.stdout.write(answer_csv(resource, encoded, service).decode().replace("\r\n", "\n"))
+            return GOOD
+        text = answer(resource, encoded, service).decode()
+    except ProblemError as problem:
+        if table is None:
+            raise
+        print(f"refused: {problem.detail}", file=sys.stderr)
+        for fault in problem.faults:
+            print(f"  {table.where(fault.pointer) or fault.pointer or '/'}: {fault.detail}", file=sys.stderr)
+        return BAD_INPUT
     found: dict[str, Any] = json.loads(text)
     print(text if arguments.output == "json" else report.render(found))
     failed = any(item["check"]["verdict"] == "fails" for item in found["result"]["checks"])
@@ -75,9 +88,12 @@ def _sections(arguments: argparse.Namespace) -> int:
 
 
 def _section(arguments: argparse.Namespace) -> int:
-    from railrules_api.app.tables import table  # noqa: PLC0415
+    from railrules_api.api.calculations import answer  # noqa: PLC0415
+    from railrules_api.api.resources import calculation_of  # noqa: PLC0415
+    from railrules_api.app.tables import number, table  # noqa: PLC0415
 
-    catalogue = _service(arguments).catalogue
+    service = _service(arguments)
+    catalogue = service.catalogue
     row = catalogue.row("rail-sections", arguments.id)
     if row is None:
         near = ", ".join(catalogue.near("rail-sections", arguments.id))
@@ -91,6 +107,41 @@ def _section(arguments: argparse.Namespace) -> int:
     print(table(("property", "value", "status", "source"), rows))
     if row.notes:
         print(row.notes)
+    profile = catalogue.profiles.get(row.id)
+    if profile is None:
+        print("\nIts drawing is not known, so nothing is computed.")
+        return GOOD
+    units = "us" if profile.row.unit == "in" else "si"
+    body = json.dumps({"section": row.id, "units": units, "torsion": True}).encode()
+    found: dict[str, Any] = json.loads(answer(calculation_of("sections.properties"), body, service))["result"]
+    print("\nComputed from the outline, beside what is printed")
+    compared = [
+        (
+            item["property"],
+            f"{number(item['printed']['value'], 4)} {item['printed']['unit']}",
+            f"{number(item['computed']['value'], 4)} {item['computed']['unit']}",
+            f"{100 * item['difference']:+.2f} %",
+            "" if item["agrees"] else "apart",
+        )
+        for item in found["comparison"]
+    ]
+    print(table(("property", "printed", "computed", "difference", ""), compared, right=(1, 2, 3)))
+    for note in found["notes"]:
+        print(note)
+    twisting = found["section"]["torsion"]
+    constant, centre = (
+        f"{number(twisting[name]['value'], 3)} {twisting[name]['unit']}" for name in ("torsion_constant", "shear_centre")
+    )
+    print(
+        f"torsion constant {constant}, shear centre {centre} above the base; two divisions of the edge lie "
+        f"{100 * twisting['relative_error']:.1f} % apart before extrapolation"
+    )
+    print("\nMeasures of the outline")
+    places = [
+        (group, origin.status, f"{catalogue.sources[origin.source].title}, {origin.where}", origin.note)
+        for group, origin in profile.row.origins.items()
+    ]
+    print(table(("group", "status", "source", "note"), places))
     return GOOD
 
 
@@ -136,6 +187,14 @@ def _parser() -> argparse.ArgumentParser:
     serving.add_argument("--open-to-network", action="store_true", help="allow an address that is not a loopback one")
     takeoff = command("takeoff", "Answer a relay job from a TOML or JSON file.", _takeoff)
     takeoff.add_argument("job", type=Path, help="the job file")
+    takeoff.add_argument(
+        "--segments",
+        type=Path,
+        nargs="+",
+        default=[],
+        metavar="FILE",
+        help="segments from a CSV file or XLSX workbook, and further CSV files named curves, features, left_out or custom",
+    )
     takeoff.add_argument("--output", choices=("table", "json", "csv"), default="table", help="form of the answer (table)")
     takeoff.add_argument("--units", choices=("us", "si"), help="units of the answer, in place of the job's own")
     takeoff.add_argument("--explain", action="store_true", default=None, help="add every formula with its numbers (json)")

@@ -73,11 +73,12 @@ def rail_profiles(folder: Folder, sections: Mapping[str, Row], sources: Containe
         raise CatalogueError(FILE, error.row, error.reason) from error
     except ValueError as error:  # not UTF-8, or not TOML
         raise CatalogueError(FILE, "", str(error)) from error
+    for name in rows:
+        if name not in sections:
+            raise CatalogueError(FILE, name, "has no row in rail_sections.csv")
     densities = _densities(folder, rows, sources)
     found: dict[str, RailProfile] = {}
     for name, row in rows.items():
-        if name not in sections:
-            raise CatalogueError(FILE, name, "has no row in rail_sections.csv")
         unknown = [origin.source for origin in row.origins.values() if origin.source not in sources]
         if unknown:
             raise CatalogueError(FILE, name, f"source {unknown[0]!r} is not in sources.toml")
@@ -198,5 +199,7 @@ def _holes(section: Row) -> Iterator[tuple[str, Value]]:
             number, printed = number_of(digits.replace("-", " "))
             # the height of the holes is part of the same drilling, and comes from the same place
             provenance = section.values["hole_height"].provenance
-            metres = to_si(number, "in", Kind.LENGTH)
-            yield name, Value(si=metres, printed=printed, unit="in", kind=Kind.LENGTH, provenance=provenance)
+            yield (
+                name,
+                Value(si=to_si(number, "in", Kind.LENGTH), printed=printed, unit="in", kind=Kind.LENGTH, provenance=provenance),
+            )

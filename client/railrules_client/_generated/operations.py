@@ -2218,7 +2218,7 @@ class SectionPropertiesResource:
         """Properties of a rail section, new or worn.
 
         Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
-        integrated in closed form over its lines and arcs. The section is one of the catalogue, one by its own measures,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, or has its own measures,
         or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
         Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
         centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions
@@ -4841,7 +4841,7 @@ class AsyncSectionPropertiesResource:
         """Properties of a rail section, new or worn.
 
         Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
-        integrated in closed form over its lines and arcs. The section is one of the catalogue, one by its own measures,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, or has its own measures,
         or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
         Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
         centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions

@@ -270,13 +270,11 @@ RULE = Rule(
     resource="section-compatibility",
     title="Compatibility of an old and a new rail section",
     summary=(
-        "Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is "
-        "run off. Plates "
-        "serve when the new base lies between their shoulders within the play; where their table is not given, they are taken as "
-        "made for the old rail. Joint bars serve both when fishing height, both fishing angles and drilling are the same, within "
-        "1/64 in and a quarter of a degree; a thicker web does not matter. A joint between the two is a compromise "
-        "joint when the "
-        "bars or the running surface differ. What is not known gives no verdict."
+        "Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is run off. "
+        "Plates serve when the new base lies between their shoulders within the play; where their table is not given, they are "
+        "taken as made for the old rail. Joint bars serve both when fishing height, both fishing angles and drilling are the "
+        "same, within 1/64 in and a quarter of a degree; a thicker web does not matter. A joint between the two is a compromise "
+        "joint when the bars or the running surface differ. What is not known gives no verdict."
     ),
     formulas=(
         Formula("run_off_length", "abs(dh) * n"),
@@ -295,9 +293,8 @@ RULE = Rule(
         Caution(
             code="nominal-measures",
             text=(
-                "Compared by nominal measures. Worn rail, relay rail drilled to an owner's pattern and old plates with "
-                "worn shoulders "
-                "are measured before anything is ordered."
+                "Compared by nominal measures. Worn rail, relay rail drilled to an owner's pattern and old plates with worn "
+                "shoulders are measured before anything is ordered."
             ),
             cite=Cite("common-practice", "relay rail is commonly drilled to its owner's own pattern", "common-practice"),
         ),
