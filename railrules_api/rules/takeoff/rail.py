@@ -83,7 +83,7 @@ def _pieces(segment: Segment, supply: Supply) -> Iterator[tuple[float, float, Cl
             holes.append(found[0])
             closings[found[0].begin] = closings[found[0].end] = found[1]
     parts = subtract(Interval(segment.begin, segment.end), [hole for hole in holes if hole.end > hole.begin])
-    points = sorted(hole.begin for hole in holes if hole.end == hole.begin)
+    points = sorted({hole.begin for hole in holes if hole.end == hole.begin})
     for part in parts:
         cuts = [part.begin, *(point for point in points if part.begin < point < part.end), part.end]
         for begin, end in pairwise(cuts):
