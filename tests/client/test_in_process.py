@@ -85,7 +85,9 @@ def test_the_same_bytes_as_over_http(served: str, inside: Client, document: str)
             here, there = question(inside), question(outside)
             assert (title, here.status_code, here.content) == (title, there.status_code, there.content)
             for name in ("content-type", "etag", "cache-control", "allow", "vary"):
-                assert (title, here.headers.get(name)) == (title, there.headers.get(name))
+                # over the network the same bytes may travel compressed, and are then named so
+                told = there.headers.get(name, "").replace('-gz"', '"')
+                assert (title, here.headers.get(name, "")) == (title, told)
 
 
 def test_both_clients_against_the_real_service(served: str, inside: Client) -> None:
