@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from railrules_api import __version__
-from railrules_api.api.envelope import Fault, Problem
+from railrules_api.api.document_words import DESCRIPTION, FORMS, HEADERS, PROBLEMS
+from railrules_api.api.envelope import Problem
 from railrules_api.api.examples import example_id, requests, worked_answer
 from railrules_api.api.problems import MEDIA_TYPE, TITLES, problem_body
 from railrules_api.api.resources import TAGS, operations
@@ -22,105 +23,12 @@ if TYPE_CHECKING:
     from railrules_api.api.service import Service
 
 _REF = "#/components/schemas/{name}"
-_SHARED = (400, 401, 403, 404, 405, 406, 429, 500, 503)
+_SHARED = (400, 404, 405, 406, 500)
 _WITH_BODY = (413, 415, 422)
 _SMALL = 2**31
 _COMPONENT_NAME = re.compile(r"^[A-Z][A-Za-z0-9]*$")
 
-DESCRIPTION = (
-    "Quantities, train loads, salvage and cost of relaying jointed track with continuous welded rail, and the checks that show "
-    "the new rail is safe: every figure from a named rule with a named source. A physical quantity is `{value, unit}`; counts "
-    "are plain numbers. Calculations are pure: the same request and versions give the same bytes, and repeating one is safe. "
-    "Each also answers the method QUERY (RFC 10008) with the same body and the same answer, which this version of OpenAPI cannot "
-    "describe. Answers do not replace the railroad's own standards, local codes or licensed practice."
-)
-_PROBLEMS: dict[int, tuple[str, tuple[Fault, ...]]] = {  # status -> an example of what the service says
-    400: (
-        "the body is not JSON: JSON is malformed: unexpected character (byte 12)",
-        (Fault("", "the body is not JSON: JSON is malformed: unexpected character (byte 12)"),),
-    ),
-    401: ("send a key of this service as Authorization: Bearer KEY", ()),
-    403: ("the key does not open this resource", ()),
-    404: ("rail sections has no row '136-RE'; near: 136RE, 136RE-10", ()),
-    405: ("this resource does not know the method; the Allow header lists those it does", ()),
-    406: ("answers come as application/json", ()),
-    413: ("the request body is larger than the service reads", ()),
-    415: ("send application/json, not text/plain", ()),
-    422: (
-        "/rail_temperature: outside the allowed range",
-        (
-            Fault(
-                "/rail_temperature",
-                "outside the allowed range",
-                value='{"value":400,"unit":"degF"}',
-                minimum=-148.0,
-                maximum=212.0,
-                unit="degF",
-            ),
-        ),
-    ),
-    429: ("the requests of this key are used up for now; Retry-After says when to come again", ()),
-    500: ("the service failed on this request; the fault is ours", ()),
-    503: ("the service has more work than it can do; Retry-After says when to come again", ()),
-}
-_HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schema, example)
-    "Cache-Control": (
-        "How long the answer may be kept.",
-        {"type": "string", "maxLength": 200, "pattern": r"^[a-z0-9=, -]*$"},
-        "no-store",
-    ),
-    "ETag": (
-        "Strong validator of this form of the answer; another content coding has another one.",
-        {"type": "string", "maxLength": 100, "pattern": r'^"[\x21\x23-\x7e]*"$'},
-        '"5f0c1a7e9d3b4c2a8e6f1b0d"',
-    ),
-    "Vary": (
-        "Request headers that decide the form of the answer.",
-        {"type": "string", "maxLength": 200, "pattern": r"^[A-Za-z, -]*$"},
-        "Accept, Accept-Encoding",
-    ),
-    "X-Request-Id": (
-        "The request's id: the caller's own when it sent a usable one, else a new one.",
-        {"type": "string", "minLength": 1, "maxLength": 64, "pattern": r"^[A-Za-z0-9._-]+$"},
-        "0f3c9a52c1d94b1e8a77d0c2b6e4f518",
-    ),
-    "traceparent": (
-        "W3C trace context: the caller's trace with this service's span, or a new trace.",
-        {"type": "string", "minLength": 55, "maxLength": 55, "pattern": r"^00-[0-9a-f]{32}-[0-9a-f]{16}-[0-9a-f]{2}$"},
-        "00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01",
-    ),
-    "Allow": (
-        "Methods that the resource knows.",
-        {"type": "string", "maxLength": 100, "pattern": r"^[A-Z, ]*$"},
-        "GET, HEAD, OPTIONS",
-    ),
-    "WWW-Authenticate": (
-        "How to show a key.",
-        {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
-        'Bearer realm="railrules"',
-    ),
-    "Retry-After": (
-        "Seconds to wait before the next attempt.",
-        {"type": "integer", "format": "int32", "minimum": 0, "maximum": 86400},
-        1,
-    ),
-    "RateLimit": (
-        "What is left of the quota; sent while the operator has limits on.",
-        {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
-        '"default";r=50;t=30',
-    ),
-    "Deprecation": (
-        "Since when the operation is deprecated (RFC 9745): seconds since 1970 after an @.",
-        {"type": "string", "maxLength": 20, "pattern": r"^@[0-9]+$"},
-        "@1798761600",
-    ),
-    "Sunset": (
-        "When the operation will be gone (RFC 8594).",
-        {"type": "string", "maxLength": 40, "pattern": r"^[A-Z][a-z]{2}, [0-9]{2} [A-Z][a-z]{2} [0-9]{4} [0-9:]{8} GMT$"},
-        "Fri, 31 Dec 2027 00:00:00 GMT",
-    ),
-}
-_ON_ALL = ("X-Request-Id", "traceparent", "RateLimit")
+_ON_ALL = ("X-Request-Id", "traceparent")
 
 
 # ---------------------------------------------------------------- schemas
@@ -269,10 +177,10 @@ def _content(operation: Operation, names: dict[str, str], example: Any) -> dict[
             if example is not None:
                 content[media_type]["examples"] = {"worked": {"summary": "A request that runs", "value": example}}
         else:
-            # RFC 4180: lines end in CR LF, so the rule against control characters does not hold here
+            pattern, example_text = FORMS[media_type]
             content[media_type] = {
-                "schema": {"type": "string", "maxLength": 100_000_000, "pattern": r"^[^\x00-\x09\x0b\x0c\x0e-\x1f\x7f]*$"},
-                "example": "record,of,rule,item\r\ntotal,,,new-rail\r\n",
+                "schema": {"type": "string", "maxLength": 100_000_000, "pattern": pattern},
+                "example": example_text,
             }
     return content
 
@@ -333,8 +241,8 @@ def _operation(operation: Operation, names: dict[str, str], service: Service) ->
 
 
 def _problem_response(status: int, names: dict[str, str]) -> dict[str, Any]:
-    detail, faults = _PROBLEMS[status]
-    own = {401: ["WWW-Authenticate"], 405: ["Allow"], 429: ["Retry-After"], 503: ["Retry-After"]}.get(status, [])
+    detail, faults = PROBLEMS[status]
+    own = ["Allow"] if status == 405 else []  # noqa: PLR2004  the one status with a header of its own
     return {
         "description": TITLES[status][1] + ".",
         "headers": _header_refs("Cache-Control", *own, *_ON_ALL),
@@ -401,8 +309,7 @@ def build(service: Service) -> dict[str, Any]:
                 "x-internal": False,
             }
         ],
-        # keys are the operator's choice: the empty requirement says that a service without them answers everybody
-        "security": [{}, {"ApiKey": []}],
+        "security": [],
         "tags": [{"name": name, "description": about} for name, about in sorted(TAGS.items())],
         "paths": paths,
         "components": {
@@ -410,15 +317,8 @@ def build(service: Service) -> dict[str, Any]:
             "responses": _responses(names, statuses),
             "headers": {
                 _component(name): {"description": about, "schema": schema, "example": example}
-                for name, (about, schema, example) in _HEADERS.items()
+                for name, (about, schema, example) in HEADERS.items()
                 if name not in unused
-            },
-            "securitySchemes": {
-                "ApiKey": {
-                    "type": "http",
-                    "scheme": "bearer",
-                    "description": "The key that the operator of the service gave out, where it asks for keys.",
-                }
             },
         },
     }

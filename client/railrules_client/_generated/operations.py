@@ -631,12 +631,8 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -665,12 +661,8 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -709,12 +701,8 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -743,12 +731,8 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -778,12 +762,8 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_HEALTH_LIVE, options)
 
@@ -800,12 +780,8 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_HEALTH_READY, options)
 
@@ -839,12 +815,8 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -873,12 +845,8 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -912,12 +880,8 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -946,12 +910,8 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_PLATE_PIN, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -985,12 +945,8 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -1019,12 +975,8 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_PRESERVATIVE,
@@ -1057,14 +1009,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TIES, options, body=request)
 
@@ -1088,14 +1036,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
 
@@ -1119,14 +1063,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
 
@@ -1145,14 +1085,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SPIKES, options, body=request)
 
@@ -1176,14 +1112,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
 
@@ -1207,14 +1139,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
 
@@ -1238,14 +1166,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
 
@@ -1270,14 +1194,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS, options, body=request)
 
@@ -1301,14 +1221,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING, options, body=request)
 
@@ -1327,14 +1243,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_JOINTS, options, body=request)
 
@@ -1358,14 +1270,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
 
@@ -1389,14 +1297,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
 
@@ -1422,14 +1326,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
 
@@ -1459,14 +1359,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
 
@@ -1492,14 +1388,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
 
@@ -1524,14 +1416,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE, options, body=request)
 
@@ -1550,14 +1438,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM, options, body=request)
 
@@ -1582,14 +1466,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
 
@@ -1614,14 +1494,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
 
@@ -1641,14 +1517,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_LOADS, options, body=request)
 
@@ -1668,14 +1540,10 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_ORDER, options, body=request)
 
@@ -1709,12 +1577,8 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -1743,12 +1607,8 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_RAIL_ANCHOR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -1792,12 +1652,8 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -1838,12 +1694,8 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION,
@@ -1891,12 +1743,8 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -1952,12 +1800,8 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -2013,12 +1857,8 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE_VND_DXF,
@@ -2064,14 +1904,10 @@ class RegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
@@ -2096,12 +1932,8 @@ class RulebooksResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -2126,12 +1958,8 @@ class RulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RULES, options)
 
@@ -2149,12 +1977,8 @@ class RulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -2190,14 +2014,10 @@ class SectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
 
@@ -2233,14 +2053,10 @@ class SectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
@@ -2265,12 +2081,8 @@ class SourcesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_SOURCES, options)
 
@@ -2304,12 +2116,8 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -2338,12 +2146,8 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -2382,12 +2186,8 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -2416,12 +2216,8 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -2455,14 +2251,10 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
 
@@ -2487,14 +2279,10 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
 
@@ -2527,14 +2315,10 @@ class TakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CREATE_TAKEOFF, options, body=request)
 
@@ -2554,14 +2338,10 @@ class TakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CREATE_TAKEOFF_CSV, options, body=request)
 
@@ -2593,14 +2373,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_FORCE, options, body=request)
 
@@ -2628,14 +2404,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
 
@@ -2662,14 +2434,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
 
@@ -2695,14 +2463,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
 
@@ -2728,14 +2492,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
 
@@ -2760,14 +2520,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
 
@@ -2792,14 +2548,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
 
@@ -2825,14 +2577,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
 
@@ -2857,14 +2605,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
 
@@ -2892,14 +2636,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING, options, body=request)
 
@@ -2924,14 +2664,10 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
@@ -2965,12 +2701,8 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -2999,12 +2731,8 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_TIE_PLATE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -3038,12 +2766,8 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -3072,12 +2796,8 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_TIE_PLUG, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -3111,12 +2831,8 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -3145,12 +2861,8 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -3214,12 +2926,8 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -3248,12 +2956,8 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -3292,12 +2996,8 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -3326,12 +3026,8 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -3361,12 +3057,8 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_HEALTH_LIVE, options)
 
@@ -3383,12 +3075,8 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_HEALTH_READY, options)
 
@@ -3422,12 +3110,8 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -3456,12 +3140,8 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_JOINT_BAR,
@@ -3500,12 +3180,8 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -3534,12 +3210,8 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_PLATE_PIN,
@@ -3578,12 +3250,8 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -3612,12 +3280,8 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_PRESERVATIVE,
@@ -3650,14 +3314,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TIES, options, body=request)
 
@@ -3681,14 +3341,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
 
@@ -3712,14 +3368,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
 
@@ -3743,14 +3395,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES, options, body=request)
 
@@ -3774,14 +3422,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
 
@@ -3805,14 +3449,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
 
@@ -3836,14 +3476,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
 
@@ -3868,14 +3504,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS, options, body=request)
 
@@ -3899,14 +3531,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING, options, body=request)
 
@@ -3930,14 +3558,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS, options, body=request)
 
@@ -3961,14 +3585,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
 
@@ -3992,14 +3612,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
 
@@ -4025,14 +3641,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
 
@@ -4062,14 +3674,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
 
@@ -4095,14 +3703,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
 
@@ -4127,14 +3731,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE, options, body=request)
 
@@ -4158,14 +3758,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM, options, body=request)
 
@@ -4190,14 +3786,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
 
@@ -4222,14 +3814,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
 
@@ -4254,14 +3842,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_LOADS, options, body=request)
 
@@ -4286,14 +3870,10 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_ORDER, options, body=request)
 
@@ -4327,12 +3907,8 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -4361,12 +3937,8 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_ANCHOR,
@@ -4415,12 +3987,8 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -4461,12 +4029,8 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION,
@@ -4514,12 +4078,8 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -4575,12 +4135,8 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -4636,12 +4192,8 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE_VND_DXF,
@@ -4687,14 +4239,10 @@ class AsyncRegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
@@ -4719,12 +4267,8 @@ class AsyncRulebooksResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -4749,12 +4293,8 @@ class AsyncRulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RULES, options)
 
@@ -4772,12 +4312,8 @@ class AsyncRulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -4813,14 +4349,10 @@ class AsyncSectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
 
@@ -4856,14 +4388,10 @@ class AsyncSectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
@@ -4888,12 +4416,8 @@ class AsyncSourcesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_SOURCES, options)
 
@@ -4927,12 +4451,8 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -4961,12 +4481,8 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -5005,12 +4521,8 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -5039,12 +4551,8 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -5078,14 +4586,10 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
 
@@ -5110,14 +4614,10 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
 
@@ -5150,14 +4650,10 @@ class AsyncTakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CREATE_TAKEOFF, options, body=request)
 
@@ -5182,14 +4678,10 @@ class AsyncTakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CREATE_TAKEOFF_CSV, options, body=request)
 
@@ -5221,14 +4713,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_FORCE, options, body=request)
 
@@ -5256,14 +4744,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
 
@@ -5290,14 +4774,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
 
@@ -5323,14 +4803,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
 
@@ -5356,14 +4832,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
 
@@ -5388,14 +4860,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
 
@@ -5420,14 +4888,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
 
@@ -5453,14 +4917,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
 
@@ -5485,14 +4945,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
 
@@ -5520,14 +4976,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING, options, body=request)
 
@@ -5552,14 +5004,10 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
             TooLargeError: The request body is too large (413).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
@@ -5593,12 +5041,8 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -5627,12 +5071,8 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_TIE_PLATE,
@@ -5671,12 +5111,8 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -5705,12 +5141,8 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_TIE_PLUG,
@@ -5749,12 +5181,8 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -5783,12 +5211,8 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
-            TooManyRequestsError: Too many requests (429).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_TRACK_BOLT,
