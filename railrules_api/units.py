@@ -276,6 +276,11 @@ def answer_unit(kind: Kind, system: System, preferred: tuple[str, str] | None = 
     return UNITS[kind][codes[0] if system == "us" else codes[1]]
 
 
+def si_unit(kind: Kind) -> Unit:
+    """Return the coherent SI unit of a kind: the one in which values stand inside the house."""
+    return next(unit for unit in UNITS[kind].values() if unit.factor == 1.0 and unit.offset == 0.0)
+
+
 def kinds_of(code: str) -> tuple[Kind, ...]:
     """Return the kinds that know a unit code, to tell a caller what kind of unit he sent."""
     return tuple(kind for kind, units in UNITS.items() if code in units)

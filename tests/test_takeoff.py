@@ -17,7 +17,7 @@ from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
 from railrules_api.app.job_file import job
 from railrules_api.rules.model import Working
-from railrules_api.units import UNITS
+from railrules_api.units import UNITS, si_unit
 from tests.support.asking import ask, body_of
 from tests.support.demo import DEMO
 
@@ -57,8 +57,8 @@ def in_si(tree: Any) -> Any:
         if tree.keys() == {"value", "unit"}:
             for units in UNITS.values():
                 if tree["unit"] in units:
-                    code = next(code for code, unit in units.items() if unit.factor == 1.0 and unit.offset == 0.0)
-                    return {"value": units[tree["unit"]].to_si(tree["value"]), "unit": code}
+                    unit = units[tree["unit"]]
+                    return {"value": unit.to_si(tree["value"]), "unit": si_unit(unit.kind).code}
         return {key: in_si(value) for key, value in tree.items()}
     return [in_si(value) for value in tree] if isinstance(tree, list) else tree
 

@@ -8,7 +8,8 @@ import pint
 import pytest
 
 from railrules_api.domain.kinds import Kind
-from railrules_api.units import UNITS, Unit, answer_unit, kinds_of
+from railrules_api.rules.takeoff.money import PER
+from railrules_api.units import UNITS, Unit, answer_unit, kinds_of, si_unit
 
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
 ALL_UNITS = [unit for units in UNITS.values() for unit in units.values()]
@@ -26,7 +27,7 @@ def test_factor_is_that_of_the_units_library(unit: Unit) -> None:
 
 @pytest.mark.parametrize("kind", Kind)
 def test_every_kind_has_a_coherent_unit_and_answer_units(kind: Kind) -> None:
-    assert any(unit.factor == 1.0 and unit.offset == 0.0 for unit in UNITS[kind].values())
+    assert si_unit(kind).to_si(3.0) == 3.0
     for system in ("us", "si"):
         assert answer_unit(kind, system).kind is kind
 
@@ -40,3 +41,8 @@ def test_mass_and_force_temperature_and_change_share_no_code() -> None:
 
 def test_codes_are_plain_identifiers() -> None:
     assert all(unit.code.isidentifier() for unit in ALL_UNITS)
+
+
+def test_prices_measure_by_the_same_units() -> None:
+    for code, (kind, factor) in PER.items():
+        assert float(factor) == UNITS[kind][code].factor, code

@@ -30,7 +30,7 @@ def amount_answer(amount: Amount, system: System, preferred: tuple[str, str] | N
         return amount_type()(amount.value, EACH)
     if preferred is not None and preferred[0] not in UNITS[amount.kind]:
         preferred = None  # a field may hold amounts of several kinds, and prefer units for one of them
-    unit = answer_unit(amount.kind, system, preferred)
+    unit = answer_unit(amount.kind, system, preferred or amount.answer)
     return amount_type()(_positive_zero(unit.from_si(amount.value)), unit.code)
 
 

@@ -19,7 +19,7 @@ from railrules_api.domain.fields import Slot, slots_of
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.patterns import AnchorPattern, FeatureRule, SpikePattern
 from railrules_api.rules.registry import ALL, BY_ID
-from railrules_api.units import UNITS, System
+from railrules_api.units import UNITS, System, si_unit
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -215,9 +215,7 @@ def _field(slot: Slot) -> RuleField:
         shape=slot.shape,
         kind=given(field.kind and field.kind.value),
         symbol=given(field.symbol),
-        si_unit=given(
-            next((unit.label for unit in UNITS[field.kind].values() if unit.factor == 1.0), None) if field.kind else None
-        ),
+        si_unit=given(field.kind and si_unit(field.kind).label),
         above=given(field.above),
         at_least=given(field.at_least),
         at_most=given(field.at_most),

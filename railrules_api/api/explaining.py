@@ -8,18 +8,12 @@ from typing import TYPE_CHECKING, Any
 from railrules_api.api.envelope import Step
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import slots_of
+from railrules_api.units import si_unit
 
 if TYPE_CHECKING:
     from railrules_api.rules.model import Working
 
 _SYMBOL = re.compile(r"(?<![A-Za-z0-9_.])[A-Za-z][A-Za-z0-9_]*")
-SI_LABELS = {
-    "length": "m", "area": "m²", "volume": "m³", "section_modulus": "m³", "second_moment": "m⁴", "mass": "kg",
-    "mass_per_length": "kg/m", "density": "kg/m³", "force": "N", "force_per_length": "N/m", "stress": "Pa",
-    "foundation_modulus": "N/m²", "stiffness": "N/m", "moment": "N·m", "temperature": "K", "temperature_change": "K",
-    "expansion": "1/K", "coverage": "m²/m³", "curvature": "1/m", "angle": "rad", "speed": "m/s", "duration": "s",
-    "force_per_temperature": "N/K", "stress_per_temperature": "Pa/K", "length_per_temperature": "m/K", "energy": "J",
-}  # fmt: skip
 
 
 def _number(value: object) -> str | None:
@@ -58,7 +52,7 @@ def steps_of(working: Working) -> list[Step]:
     for formula in working.rule.formulas:
         slot = fields[formula.gives]
         result = _number(getattr(working.found, formula.gives))
-        unit = f" {SI_LABELS[slot.field.kind.value]}" if slot.field.kind is not None else ""
+        unit = f" {si_unit(slot.field.kind).label}" if slot.field.kind is not None else ""
         symbol = f"{slot.field.symbol} = " if slot.field.symbol else ""
         steps.append(
             Step(

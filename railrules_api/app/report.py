@@ -76,12 +76,29 @@ def _strings(plan: dict[str, Any]) -> Iterator[str]:
         )
 
 
+def _gathered(checks: list[dict[str, Any]]) -> Iterator[tuple[dict[str, Any], int]]:
+    """Yield each check that does not pass; of those that pass, the most used of each kind and in how many more places it does."""
+    more: dict[tuple[str, str, str], int] = {}
+    for item in checks:
+        key = (item["rule"], item["check"]["code"], item["check"]["verdict"])
+        more[key] = more.get(key, -1) + 1
+    told: set[tuple[str, str, str]] = set()
+    for item in checks:  # within a verdict the answer lists the most used first
+        key = (item["rule"], item["check"]["code"], item["check"]["verdict"])
+        if key[2] != "passes":
+            yield item, 0
+        elif key not in told:
+            told.add(key)
+            yield item, more[key]
+
+
 def _checks(result: dict[str, Any]) -> Iterator[str]:
-    for item in result["checks"]:
+    for item, more in _gathered(result["checks"]):
         check = item["check"]
         use = f", {check['utilisation'] * 100:.0f} % used" if "utilisation" in check else ""
         demand = f": {quantity(check['demand'])} against {quantity(check['capacity'])}" if "capacity" in check else ""
-        where = f" [{item['of']}]" if item["of"] else ""
+        others = f" and {more} more" if more else ""
+        where = f" [{item['of']}{others}]" if item["of"] else ""
         yield _wrapped(f"{_VERDICTS[check['verdict']]}  {check['title']}{where}{demand}{use}. {item['rule']}; {check['place']}.")
         if check["verdict"] == "not-checked":
             yield _wrapped(f"      needs: {check['governing']}.")

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Final
 
 if TYPE_CHECKING:
     from railrules_api.domain.kinds import Kind
+
+SMALL: Final = ("in", "mm")
+"""Units of lengths of the size of a gap, a plate or a tie spacing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,7 +19,9 @@ class Amount:
     Attributes:
         value: the number, SI when a kind is given.
         kind: the kind of quantity; None for pieces.
+        answer: units (us, si) it reads best in, where the kind's usual ones do not suit; says nothing of the amount itself.
     """
 
     value: float
     kind: Kind | None = None
+    answer: tuple[str, str] | None = field(default=None, compare=False)

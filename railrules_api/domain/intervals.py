@@ -20,12 +20,6 @@ class Interval(NamedTuple):
         return self.end - self.begin
 
 
-def clip(interval: Interval, within: Interval) -> Interval | None:
-    """Return the part of an interval that lies within another, None when there is none."""
-    begin, end = max(interval.begin, within.begin), min(interval.end, within.end)
-    return Interval(begin, end) if begin < end else None
-
-
 def union(intervals: Iterable[Interval]) -> tuple[Interval, ...]:
     """Merge overlapping and touching intervals; the result is sorted and disjoint."""
     merged: list[Interval] = []

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from math import fsum
 from typing import TYPE_CHECKING, Annotated, Literal
 
@@ -121,9 +121,9 @@ def _order(group: list[Line], terms: ItemTerms, changes: AllowanceTerms) -> Orde
         title=terms.title,
         product=first.product,
         direction=terms.direction,
-        net=Amount(net, kind),
+        net=replace(first.net, value=net),
         allowance=allowance,
-        order=Amount(order, kind),
+        order=replace(first.net, value=order),
         package=None if packages is None else package,
         packages=None if packages is None else int(packages),
         net_mass=net_mass,

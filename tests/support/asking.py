@@ -12,12 +12,7 @@ from railrules_api.api.service import Service
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import slots_of
 from railrules_api.domain.kinds import Kind
-from railrules_api.units import UNITS
-
-
-def si_code(kind: Kind) -> str:
-    """Return the unit code of a kind whose values are SI values."""
-    return next(code for code, unit in UNITS[kind].items() if unit.factor == 1.0 and unit.offset == 0.0)
+from railrules_api.units import si_unit
 
 
 def ask(service: Service, rule: str, body: dict[str, Any] | bytes) -> dict[str, Any]:
@@ -30,10 +25,10 @@ def ask(service: Service, rule: str, body: dict[str, Any] | bytes) -> dict[str, 
 def _sent(value: Any, shape: str, kind: Kind | None) -> Any:
     if shape == "quantity":
         assert kind is not None
-        return {"value": value, "unit": si_code(kind)}
+        return {"value": value, "unit": si_unit(kind).code}
     if shape == "amount":
         assert isinstance(value, Amount)
-        return {"value": value.value, "unit": "each" if value.kind is None else si_code(value.kind)}
+        return {"value": value.value, "unit": "each" if value.kind is None else si_unit(value.kind).code}
     if shape == "record":
         return body_of(value)
     if shape == "records":

@@ -6,16 +6,16 @@ import math
 from dataclasses import dataclass
 from typing import Annotated
 
+from railrules_api.domain.amounts import SMALL
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 
 # Whatever is not a rail at all is kept out here; what contradicts itself, the builder refuses.
 _LARGEST = 1.0
-_IN_OR_MM = ("in", "mm")
 
 
 def _length(about: str, most: float = _LARGEST) -> Field:
-    return Field(about, kind=Kind.LENGTH, above=0.0, at_most=most, answer=_IN_OR_MM)
+    return Field(about, kind=Kind.LENGTH, above=0.0, at_most=most, answer=SMALL)
 
 
 def _slope(about: str) -> Field:
@@ -49,7 +49,7 @@ class WebArc:
             kind=Kind.LENGTH,
             at_least=-_LARGEST,
             at_most=_LARGEST,
-            answer=_IN_OR_MM,
+            answer=SMALL,
         ),
     ] = None
 

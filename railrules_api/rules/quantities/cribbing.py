@@ -86,7 +86,7 @@ def evaluate(given: CribbingInput) -> CribbingResult:
         pocket=pocket,
         volume=volume,
         mass=mass,
-        lines=(Line(item="crib-ballast", product="", net=Amount(volume, Kind.VOLUME), mass=mass),),
+        lines=(Line(item="crib-ballast", product="", net=Amount(volume, Kind.VOLUME, ("yd3", "m3")), mass=mass),),
     )
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from math import isclose
 from typing import TYPE_CHECKING, Annotated
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.track import Stretch, rail_count
@@ -120,8 +120,8 @@ def _fit(given: TiePlatesInput) -> tuple[Check, Check]:
         return compare(
             code=code,
             title=titles[code],
-            demand=Amount(demand, Kind.LENGTH),
-            capacity=Amount(capacity, Kind.LENGTH),
+            demand=Amount(demand, Kind.LENGTH, SMALL),
+            capacity=Amount(capacity, Kind.LENGTH, SMALL),
             governing="rail_base",
             would_pass="plates made for a rail base of this width",  # noqa: S106  no password
             place=place,

@@ -6,16 +6,16 @@ import math
 from dataclasses import dataclass
 from typing import Annotated, Final, Literal
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import below
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.track import Stretch, spacing_of, tie_ranges
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
+from railrules_api.rules.quantities.given import METRES_PER_MILE
 from railrules_api.rules.quantities.lines import Line
 
-METRES_PER_MILE = 1609.344
 CLOSEST: Final = 18 * 0.0254
 """TI 850-02, 14f: smallest spacing of ties [m]."""
 WIDEST: Final = 24 * 0.0254
@@ -47,7 +47,7 @@ class TiesResult:
     ties_on_curves: Annotated[int, Field("Ties that stand in curves.")]
     ties_renewed: Annotated[float, Field("Ties renewed, unrounded.", symbol="n_new")]
     ties_kept: Annotated[float, Field("Ties that stay, unrounded.", symbol="n_old")]
-    spacing: Annotated[float, Field("Spacing as used.", kind=Kind.LENGTH, symbol="s", answer=("in", "mm"))]
+    spacing: Annotated[float, Field("Spacing as used.", kind=Kind.LENGTH, symbol="s", answer=SMALL)]
     ties_per_mile: Annotated[float, Field("Average per mile, not rounded: 63,360 in over the spacing.", symbol="m")]
     checks: Annotated[tuple[Check, ...], Field("Spacing against the limits of a manual for wood ties; none on other ties.")]
     lines: Annotated[tuple[Line, ...], Field("Ties to order.")]
@@ -62,8 +62,8 @@ def spacing_checks(spacing: float) -> tuple[Check, ...]:
         compare(
             code="tie-spacing-least",
             title="Ties are not too close",
-            demand=Amount(CLOSEST, Kind.LENGTH),
-            capacity=Amount(used, Kind.LENGTH),
+            demand=Amount(CLOSEST, Kind.LENGTH, SMALL),
+            capacity=Amount(used, Kind.LENGTH, SMALL),
             governing="spacing",
             would_pass="a spacing of 18 in or more",  # noqa: S106  no password
             place=place,
@@ -71,8 +71,8 @@ def spacing_checks(spacing: float) -> tuple[Check, ...]:
         compare(
             code="tie-spacing-most",
             title="Ties are not too far apart",
-            demand=Amount(used, Kind.LENGTH),
-            capacity=Amount(WIDEST, Kind.LENGTH),
+            demand=Amount(used, Kind.LENGTH, SMALL),
+            capacity=Amount(WIDEST, Kind.LENGTH, SMALL),
             governing="spacing",
             would_pass="a spacing of 24 in or less",  # noqa: S106  no password
             place=place,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.counting import RELATIVE_SLACK, round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
@@ -124,7 +124,7 @@ class TrainLoadsResult:
     anchored_at: Annotated[float, Field("Where a string is clamped, from its end: the middle.", kind=Kind.LENGTH, symbol="a")]
     end_movement: Annotated[
         float | None,
-        Field("What each end moves on its rack; left out without a temperature change.", kind=Kind.LENGTH, answer=("in", "mm")),
+        Field("What each end moves on its rack; left out without a temperature change.", kind=Kind.LENGTH, answer=SMALL),
     ] = None
     loads: Annotated[tuple[TrainLoad, ...], Field("The trains in order; strings come off in the order of their numbers.")]
     lines: Annotated[tuple[Line, ...], Field("Trains, and cars of all of them.")]

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Annotated, Literal
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import RefusedError, refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
@@ -17,6 +17,7 @@ from railrules_api.domain.profile.compatibility import (
     FittingLimits,
     compare_sections,
 )
+from railrules_api.rules import words
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.common import OWN_STANDARDS
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
@@ -24,7 +25,6 @@ from railrules_api.rules.model import Caution, Cite, Formula, Rule
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-_IN_OR_MM = ("in", "mm")
 _EQUAL_LENGTH = 0.0004
 """Two measures closer than 1/64 in count as one: they are printed to that [m]."""
 _EQUAL_ANGLE = math.radians(0.25)
@@ -32,7 +32,7 @@ _EQUAL_ANGLE = math.radians(0.25)
 
 
 def _measure(about: str, side: str, table: str, column: str) -> Field:
-    return Field(about, kind=Kind.LENGTH, above=0.0, at_most=1.0, taken=Taken(f"{side}_section", table, column), answer=_IN_OR_MM)
+    return Field(about, kind=Kind.LENGTH, above=0.0, at_most=1.0, taken=Taken(f"{side}_section", table, column), answer=SMALL)
 
 
 def _section(about: str, side: str, column: str) -> Field:
@@ -49,9 +49,7 @@ def _slope(about: str, side: str, column: str) -> Field:
 
 
 def _plate(about: str, column: str) -> Field:
-    return Field(
-        about, kind=Kind.LENGTH, above=0.0, at_most=1.0, taken=Taken("old_plate", "tie-plates", column), answer=_IN_OR_MM
-    )
+    return Field(about, kind=Kind.LENGTH, above=0.0, at_most=1.0, taken=Taken("old_plate", "tie-plates", column), answer=SMALL)
 
 
 PlatesWanted = Literal["new", "reused"]
@@ -119,15 +117,13 @@ class SectionCompatibilityInput:
 class SectionCompatibilityResult:
     """What serves, what does not, and why; what is not known is left out. Differences are new less old."""
 
-    base_width_difference: Annotated[float, Field("Of the base widths.", kind=Kind.LENGTH, answer=_IN_OR_MM)]
+    base_width_difference: Annotated[float, Field("Of the base widths.", kind=Kind.LENGTH, answer=SMALL)]
     height_difference: Annotated[
         float,
-        Field("Of the heights: rise of the running surface on equal plates.", kind=Kind.LENGTH, symbol="dh", answer=_IN_OR_MM),
+        Field("Of the heights: rise of the running surface on equal plates.", kind=Kind.LENGTH, symbol="dh", answer=SMALL),
     ]
-    head_width_difference: Annotated[float | None, Field("Of the head widths.", kind=Kind.LENGTH, answer=_IN_OR_MM)] = None
-    fishing_height_difference: Annotated[float | None, Field("Of the fishing heights.", kind=Kind.LENGTH, answer=_IN_OR_MM)] = (
-        None
-    )
+    head_width_difference: Annotated[float | None, Field("Of the head widths.", kind=Kind.LENGTH, answer=SMALL)] = None
+    fishing_height_difference: Annotated[float | None, Field("Of the fishing heights.", kind=Kind.LENGTH, answer=SMALL)] = None
     old_plates_serve: Annotated[bool, Field("The new rail's base lies between the shoulders of the old plates, and is held.")]
     plate_plan: Annotated[
         Literal["keep-old-plates", "new-plates", "new-plates-by-choice"],
@@ -194,8 +190,8 @@ def _checks(given: SectionCompatibilityInput, least: float, most: float) -> Iter
     yield compare(
         code="old-plates-take-base",
         title="Plates in track are wide enough for the new rail's base",
-        demand=Amount(given.new_base_width, Kind.LENGTH),
-        capacity=Amount(most + play, Kind.LENGTH),
+        demand=Amount(given.new_base_width, Kind.LENGTH, SMALL),
+        capacity=Amount(most + play, Kind.LENGTH, SMALL),
         governing="new_base_width",
         would_pass=cure,
         place=place,
@@ -203,23 +199,21 @@ def _checks(given: SectionCompatibilityInput, least: float, most: float) -> Iter
     yield compare(
         code="old-plates-hold-base",
         title="Plates in track are narrow enough for the new rail's base",
-        demand=Amount(max(least - play, 0.0), Kind.LENGTH),
-        capacity=Amount(given.new_base_width, Kind.LENGTH),
+        demand=Amount(max(least - play, 0.0), Kind.LENGTH, SMALL),
+        capacity=Amount(given.new_base_width, Kind.LENGTH, SMALL),
         governing="new_base_width",
         would_pass=cure,
         place=place,
     )
 
 
-def _both(metres: float) -> str:
-    """Return a length for people in both trades' units."""
-    return f"{metres / 0.0254:.3f} in ({1000 * metres:.1f} mm)"
-
-
 def _notes(given: SectionCompatibilityInput, found: Compatibility, shoulders: tuple[float, float]) -> Iterator[str]:
     least, most = shoulders
     base, play = given.new_base_width, given.plate_play
-    held = f"{_both(base)} of base, on plates for {_both(most) if least == most else f'{_both(least)} to {_both(most)}'}"
+    plates = words.small_length(most)
+    if least != most:
+        plates = f"{words.small_length(least)} to {plates}"
+    held = f"{words.small_length(base)} of base, on plates for {plates}"
     if base > most + play:
         yield f"New plates: the new rail's base is wider than the old plates' shoulders allow ({held})."
     elif base < least - play:
@@ -227,8 +221,8 @@ def _notes(given: SectionCompatibilityInput, found: Compatibility, shoulders: tu
     if found.run_off_length > 0.0 and abs(found.height_difference) > _EQUAL_LENGTH:
         way = "higher" if found.height_difference > 0.0 else "lower"
         yield (
-            f"The new rail stands {_both(abs(found.height_difference))} {way} on equal plates: run it off over "
-            f"{found.run_off_length / 0.3048:.1f} ft ({found.run_off_length:.2f} m) where it meets the old rail."
+            f"The new rail stands {words.small_length(abs(found.height_difference))} {way} on equal plates: run it off over "
+            f"{words.long_length(found.run_off_length)} where it meets the old rail."
         )
     if found.same_joint_bars is False:
         yield "The joint bars of the old rail do not fit the new one: fishing height, fishing angles or drilling differ."

@@ -5,14 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.profile.parameters import ProfileParameters
 from railrules_api.domain.profile.wear import STEEPEST_FACE
 from railrules_api.rules.common import ElasticModulus, Expansion
 
-_IN_OR_MM = ("in", "mm")
 _LARGEST = 1.0
 
 
@@ -132,11 +131,11 @@ class Torsion:
 
     torsion_constant: Annotated[float, Field("Torsion constant.", kind=Kind.SECOND_MOMENT, symbol="J")]
     shear_centre: Annotated[
-        float, Field("Height of the shear centre above the bottom of the base.", kind=Kind.LENGTH, answer=_IN_OR_MM)
+        float, Field("Height of the shear centre above the bottom of the base.", kind=Kind.LENGTH, answer=SMALL)
     ]
     shear_centre_offset: Annotated[
         float,
-        Field("Shear centre to the right of the drawing's vertical axis; 0 for a new rail.", kind=Kind.LENGTH, answer=_IN_OR_MM),
+        Field("Shear centre to the right of the drawing's vertical axis; 0 for a new rail.", kind=Kind.LENGTH, answer=SMALL),
     ]
     relative_error: Annotated[
         float,
@@ -152,14 +151,14 @@ class SectionFigures:
     area_head: Annotated[float | None, Field("Part above the fishing planes of the head.", kind=Kind.AREA)] = None
     area_web: Annotated[float | None, Field("Part between the fishing planes, fillets with it.", kind=Kind.AREA)] = None
     area_base: Annotated[float | None, Field("Part below the fishing planes of the base.", kind=Kind.AREA)] = None
-    height: Annotated[float, Field("Lowest to highest point.", kind=Kind.LENGTH, symbol="h", answer=_IN_OR_MM)]
-    width: Annotated[float, Field("Leftmost to rightmost point.", kind=Kind.LENGTH, answer=_IN_OR_MM)]
+    height: Annotated[float, Field("Lowest to highest point.", kind=Kind.LENGTH, symbol="h", answer=SMALL)]
+    width: Annotated[float, Field("Leftmost to rightmost point.", kind=Kind.LENGTH, answer=SMALL)]
     neutral_axis: Annotated[
-        float, Field("Height of the centroid above the bottom of the base.", kind=Kind.LENGTH, symbol="y_0", answer=_IN_OR_MM)
+        float, Field("Height of the centroid above the bottom of the base.", kind=Kind.LENGTH, symbol="y_0", answer=SMALL)
     ]
     centroid_offset: Annotated[
         float,
-        Field("Centroid to the right of the drawing's vertical axis; 0 for a new rail.", kind=Kind.LENGTH, answer=_IN_OR_MM),
+        Field("Centroid to the right of the drawing's vertical axis; 0 for a new rail.", kind=Kind.LENGTH, answer=SMALL),
     ]
     second_moment: Annotated[
         float, Field("Second moment of area about the horizontal axis.", kind=Kind.SECOND_MOMENT, symbol="I_x")
@@ -178,7 +177,7 @@ class SectionFigures:
     section_modulus_lateral_base: Annotated[
         float, Field("Lateral section modulus at the edge of the base.", kind=Kind.SECTION_MODULUS)
     ]
-    perimeter: Annotated[float, Field("Length of the outline.", kind=Kind.LENGTH, answer=_IN_OR_MM)]
+    perimeter: Annotated[float, Field("Length of the outline.", kind=Kind.LENGTH, answer=SMALL)]
     mass_per_length: Annotated[float, Field("Mass per length.", kind=Kind.MASS_PER_LENGTH, symbol="m")]
     force_per_degree: Annotated[
         float, Field("Thermal force of restrained rail per degree.", kind=Kind.FORCE_PER_TEMPERATURE, symbol="P_1")
@@ -193,7 +192,7 @@ class WearLoss:
     area_lost: Annotated[float, Field("New less worn area.", kind=Kind.AREA)]
     head_area_lost_share: Annotated[float, Field("The same over the area of the new head.")]
     mass_lost_per_length: Annotated[float, Field("Mass lost per length.", kind=Kind.MASS_PER_LENGTH)]
-    height_lost: Annotated[float, Field("New less worn height.", kind=Kind.LENGTH, answer=_IN_OR_MM)]
+    height_lost: Annotated[float, Field("New less worn height.", kind=Kind.LENGTH, answer=SMALL)]
     area_left_share: Annotated[float, Field("Worn over new area.")]
     second_moment_left_share: Annotated[float, Field("Worn over new second moment about the horizontal axis.")]
     second_moment_lateral_left_share: Annotated[float, Field("Worn over new second moment about the vertical axis.")]
@@ -206,8 +205,8 @@ class PrintedComparison:
     """A printed value beside the computed one."""
 
     property: Annotated[str, Field("The property.")]
-    printed: Annotated[Amount, Field("As printed.", answer=_IN_OR_MM)]
-    computed: Annotated[Amount, Field("From the outline.", answer=_IN_OR_MM)]
+    printed: Annotated[Amount, Field("As printed.", answer=SMALL)]
+    computed: Annotated[Amount, Field("From the outline.", answer=SMALL)]
     difference: Annotated[float, Field("Computed less printed, over printed: 0.01 is one percent.")]
     agrees: Annotated[bool, Field("The difference lies within the agreement asked for.")]
 

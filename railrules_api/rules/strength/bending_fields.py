@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Final, Literal
 
+from railrules_api.domain.amounts import SMALL
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.checks import Check
 from railrules_api.rules.common import ElasticModulus
 
-_SMALL: Final = ("in", "mm")
 _SECTION: Final = "rail-sections"
 
 
@@ -92,11 +92,11 @@ class VerticalBendingInput:
     ]
     speed: Annotated[float | None, Field("Speed.", kind=Kind.SPEED, at_least=0.0, at_most=150.0)] = None
     wheel_diameter: Annotated[
-        float | None, Field("Diameter of wheel.", kind=Kind.LENGTH, at_least=1e-3, at_most=3.0, answer=_SMALL)
+        float | None, Field("Diameter of wheel.", kind=Kind.LENGTH, at_least=1e-3, at_most=3.0, answer=SMALL)
     ] = None
     speed_factor: Annotated[float | None, Field("Speed factor, given.", at_least=1.0, at_most=10.0)] = None
     tie_spacing: Annotated[
-        float, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, symbol="s", above=0.1, at_most=5.0, answer=_SMALL)
+        float, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, symbol="s", above=0.1, at_most=5.0, answer=SMALL)
     ]
     tie_section: Annotated[
         Literal["6x8", "7x9"] | None, Field("Wood tie, depth and width in inches, for tie bending and ballast pressure.")
@@ -144,7 +144,7 @@ class UnderWheel:
     """What is found under one wheel."""
 
     position: Annotated[float, Field("Position along the rail.", kind=Kind.LENGTH)]
-    deflection: Annotated[float, Field("Deflection.", kind=Kind.LENGTH, answer=_SMALL)]
+    deflection: Annotated[float, Field("Deflection.", kind=Kind.LENGTH, answer=SMALL)]
     moment: Annotated[float, Field("Moment, base in tension positive.", kind=Kind.MOMENT)]
 
 
@@ -152,7 +152,7 @@ class UnderWheel:
 class OtherSection:
     """The second section under the same wheels, and its figures over those of the first."""
 
-    deflection: Annotated[float, Field("Largest deflection.", kind=Kind.LENGTH, answer=_SMALL)]
+    deflection: Annotated[float, Field("Largest deflection.", kind=Kind.LENGTH, answer=SMALL)]
     base_stress: Annotated[float, Field("Largest tension in the base.", kind=Kind.STRESS)]
     head_stress: Annotated[float, Field("Compression in the head at the same place.", kind=Kind.STRESS)]
     seat_load: Annotated[float, Field("Largest rail-seat load.", kind=Kind.FORCE)]
@@ -169,12 +169,12 @@ class VerticalBendingResult:
     speed_factor: Annotated[float, Field("Speed factor as used.", symbol="theta")]
     wave_number: Annotated[float, Field("b = (u / (4 E I))^(1/4).", kind=Kind.CURVATURE, symbol="b")]
     first_zero: Annotated[
-        float, Field("Distance from a single wheel at which the moment vanishes.", kind=Kind.LENGTH, symbol="x_1", answer=_SMALL)
+        float, Field("Distance from a single wheel at which the moment vanishes.", kind=Kind.LENGTH, symbol="x_1", answer=SMALL)
     ]
-    deflection: Annotated[float, Field("Largest deflection.", kind=Kind.LENGTH, symbol="y", answer=_SMALL)]
+    deflection: Annotated[float, Field("Largest deflection.", kind=Kind.LENGTH, symbol="y", answer=SMALL)]
     uplift: Annotated[
         float,
-        Field("Largest lift above the place at rest, if the bed could pull.", kind=Kind.LENGTH, symbol="y_up", answer=_SMALL),
+        Field("Largest lift above the place at rest, if the bed could pull.", kind=Kind.LENGTH, symbol="y_up", answer=SMALL),
     ]
     moment: Annotated[float, Field("Largest moment, base in tension.", kind=Kind.MOMENT, symbol="M")]
     reverse_moment: Annotated[float, Field("Largest moment, head in tension.", kind=Kind.MOMENT, symbol="M_r")]

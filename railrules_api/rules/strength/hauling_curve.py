@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Annotated, Final, Literal
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
@@ -16,7 +16,6 @@ from railrules_api.rules.common import OWN_STANDARDS, ElasticModulus
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.radius import Degree, Radius, radius_from
 
-_SMALL: Final = ("in", "mm")
 _SECTION: Final = "rail-sections"
 
 
@@ -45,7 +44,7 @@ class HaulingCurveInput:
             at_least=1e-3,
             at_most=0.5,
             taken=Taken("section", _SECTION, "base_width"),
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     head_width: Annotated[
@@ -56,7 +55,7 @@ class HaulingCurveInput:
             at_least=1e-3,
             at_most=0.5,
             taken=Taken("section", _SECTION, "head_width"),
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ] = None
     second_moment_lateral: Annotated[
@@ -108,7 +107,7 @@ class HaulingCurveInput:
         ),
     ]
     end_clearance: Annotated[
-        float | None, Field("Clearance at the ends on tangent.", kind=Kind.LENGTH, at_least=0.0, at_most=100.0, answer=_SMALL)
+        float | None, Field("Clearance at the ends on tangent.", kind=Kind.LENGTH, at_least=0.0, at_most=100.0, answer=SMALL)
     ] = None
 
 
@@ -128,7 +127,7 @@ class HaulingCurveResult:
             "Offset of the string, head and base alike, from the chord between neighbouring racks.",
             kind=Kind.LENGTH,
             symbol="v",
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     angle: Annotated[float, Field("Angle of the curve under the free part of the string.", kind=Kind.ANGLE, symbol="theta")]
@@ -138,15 +137,13 @@ class HaulingCurveResult:
             "Shift of the outermost string's end along the train, ahead inside, behind outside.",
             kind=Kind.LENGTH,
             symbol="e",
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     shift_between: Annotated[
-        float, Field("Shift of the inner against the outer string.", kind=Kind.LENGTH, symbol="e_2", answer=_SMALL)
+        float, Field("Shift of the inner against the outer string.", kind=Kind.LENGTH, symbol="e_2", answer=SMALL)
     ]
-    clearance_used: Annotated[
-        float, Field("Clearance that the facing ends take up.", kind=Kind.LENGTH, symbol="c", answer=_SMALL)
-    ]
+    clearance_used: Annotated[float, Field("Clearance that the facing ends take up.", kind=Kind.LENGTH, symbol="c", answer=SMALL)]
     checks: Annotated[tuple[Check, ...], Field("Stress against the share of yield; clearance at the ends.")]
 
 
@@ -209,14 +206,14 @@ def _stress_check(given: HaulingCurveInput, stress: float) -> Check:
 def _clearance_check(given: HaulingCurveInput, used: float) -> Check:
     code, title = "end-clearance", "Clearance at the ends of strings in the sharpest curve"
     place = "geometry: a string y off the middle shifts by y theta"
-    demand = Amount(used, Kind.LENGTH)
+    demand = Amount(used, Kind.LENGTH, SMALL)
     if given.end_clearance is None:
         return Check(code=code, title=title, verdict="not-checked", demand=demand, governing="end_clearance", place=place)
     return compare(
         code=code,
         title=title,
         demand=demand,
-        capacity=Amount(given.end_clearance, Kind.LENGTH),
+        capacity=Amount(given.end_clearance, Kind.LENGTH, SMALL),
         governing="end_clearance",
         would_pass=f"{words.small_length(used)} of clearance, or strings nearer the middle of the train",
         place=place,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Final, Literal, NamedTuple
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules import words
@@ -53,10 +53,10 @@ class Joint:
     ] = None
     torch_cut: Annotated[bool | None, Field("Whether a rail end is torch-cut.")] = None
     tread_mismatch: Annotated[
-        float | None, Field("Mismatch on the tread.", kind=Kind.LENGTH, at_least=0.0, at_most=0.05, answer=("in", "mm"))
+        float | None, Field("Mismatch on the tread.", kind=Kind.LENGTH, at_least=0.0, at_most=0.05, answer=SMALL)
     ] = None
     gage_mismatch: Annotated[
-        float | None, Field("Mismatch on the gage side.", kind=Kind.LENGTH, at_least=0.0, at_most=0.05, answer=("in", "mm"))
+        float | None, Field("Mismatch on the gage side.", kind=Kind.LENGTH, at_least=0.0, at_most=0.05, answer=SMALL)
     ] = None
 
 
@@ -205,8 +205,8 @@ def _mismatch(joint: Joint, side: str, found: float, limit: float) -> Check:
     return compare(
         code=f"mismatch-{side}",
         title=f"Mismatch on the {side}: {joint.name}",
-        demand=Amount(found, Kind.LENGTH),
-        capacity=Amount(limit * (1 + _HAIR), Kind.LENGTH),
+        demand=Amount(found, Kind.LENGTH, SMALL),
+        capacity=Amount(limit * (1 + _HAIR), Kind.LENGTH, SMALL),
         governing=f"{side}_mismatch",
         would_pass=f"no more than {words.small_length(limit)}, by welding, grinding or compromise bars, or a lower class",
         place="49 CFR 213.115, from memory",

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from math import fsum
 from typing import TYPE_CHECKING, Annotated, Any, NamedTuple
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -48,7 +48,7 @@ class SegmentSummary:
     end: Station
     length: Annotated[float, Field("Length.", kind=Kind.LENGTH)]
     ties: Annotated[int, Field("Ties in the work.")]
-    spacing: Annotated[float, Field("Tie spacing as used.", kind=Kind.LENGTH, answer=("in", "mm"))]
+    spacing: Annotated[float, Field("Tie spacing as used.", kind=Kind.LENGTH, answer=SMALL)]
     anchors: Annotated[int, Field("Anchors applied.")]
     zones: Annotated[tuple[ZoneUsed, ...], Field("Anchor zones as used, overlapping ones merged.")]
     notes: Annotated[tuple[str, ...], Field("What the rules have to say about it.")]

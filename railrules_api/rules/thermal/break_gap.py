@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.slip import Restraint, force_for_movement, free_end, resistance_for_movement
@@ -22,8 +22,6 @@ from railrules_api.rules.common import (
 )
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.thermal.restraint_fields import Resistance, RestraintLaw, Stiffness, restraint
-
-_SMALL = ("in", "mm")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +45,7 @@ class BreakGapInput:
             at_least=1e-3,
             at_most=1.0,
             default="break-gap-limit",
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
 
@@ -80,8 +78,8 @@ class BreakGapResult:
             symbol="x_e",
         ),
     ]
-    end_movement: Annotated[float, Field("Movement of each rail end.", kind=Kind.LENGTH, symbol="u_0", answer=_SMALL)]
-    gap: Annotated[float, Field("Gap, both ends together.", kind=Kind.LENGTH, symbol="G", answer=_SMALL)]
+    end_movement: Annotated[float, Field("Movement of each rail end.", kind=Kind.LENGTH, symbol="u_0", answer=SMALL)]
+    gap: Annotated[float, Field("Gap, both ends together.", kind=Kind.LENGTH, symbol="G", answer=SMALL)]
     drop_at_limit: Annotated[
         float,
         Field(
@@ -140,8 +138,8 @@ def _check(given: BreakGapInput, held: Restraint, gap: float, drop_at_limit: flo
     return compare(
         code="break-gap",
         title="Gap at a break of cold rail",
-        demand=Amount(gap, Kind.LENGTH),
-        capacity=Amount(given.gap_limit, Kind.LENGTH),
+        demand=Amount(gap, Kind.LENGTH, SMALL),
+        capacity=Amount(given.gap_limit, Kind.LENGTH, SMALL),
         governing="stiffness" if held.law == "elastic" else "resistance",
         would_pass="; or ".join(ways),
         place="largest gap as given, or the house default (from memory: 2 in is common for transit; no regulation sets one)",

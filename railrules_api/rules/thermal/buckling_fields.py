@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Annotated, Final, Literal
+from typing import Annotated, Literal
 
+from railrules_api.domain.amounts import SMALL
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.checks import Check
@@ -13,7 +14,6 @@ from railrules_api.rules.radius import Degree, Radius
 from railrules_api.rules.thermal.restraint_fields import Resistance, Stiffness
 
 PathWord = Literal["snap-through", "progressive", "no-defect", "upper-beyond-path"]
-_SMALL: Final = ("in", "mm")
 _Rise = Annotated[float | None, Field("Rise above neutral.", kind=Kind.TEMPERATURE_CHANGE)]
 
 
@@ -64,7 +64,7 @@ class BucklingInput:
     ] = None
     defect_amplitude: Annotated[
         float | None,
-        Field("Line defect at its middle; 0 for none.", kind=Kind.LENGTH, at_least=0.0, at_most=1.0, answer=_SMALL),
+        Field("Line defect at its middle; 0 for none.", kind=Kind.LENGTH, at_least=0.0, at_most=1.0, answer=SMALL),
     ] = None
     defect_half_length: Annotated[
         float | None, Field("From the middle of the defect to where it ends.", kind=Kind.LENGTH, at_least=0.1, at_most=100.0)
@@ -107,7 +107,7 @@ class Mode:
     length: Annotated[float, Field("Reference length of the shape.", kind=Kind.LENGTH)]
     whole_length: Annotated[float, Field("Length of the whole buckle.", kind=Kind.LENGTH)]
     buckled_force: Annotated[float, Field("Force in the buckle, both rails, compression positive.", kind=Kind.FORCE)]
-    deflection: Annotated[float, Field("Largest deflection.", kind=Kind.LENGTH, answer=_SMALL)]
+    deflection: Annotated[float, Field("Largest deflection.", kind=Kind.LENGTH, answer=SMALL)]
     moment: Annotated[float, Field("Largest bending moment, both rails.", kind=Kind.MOMENT)]
     slip_length: Annotated[float, Field("Length that slips on each side of the buckle.", kind=Kind.LENGTH)]
 
@@ -116,7 +116,7 @@ class Mode:
 class PathPoint:
     """One equilibrium of track with a line defect."""
 
-    deflection: Annotated[float, Field("Movement at the middle, the defect not counted.", kind=Kind.LENGTH, answer=_SMALL)]
+    deflection: Annotated[float, Field("Movement at the middle, the defect not counted.", kind=Kind.LENGTH, answer=SMALL)]
     temperature_rise: Annotated[float, Field("Rise above neutral.", kind=Kind.TEMPERATURE_CHANGE)]
     buckled_force: Annotated[float, Field("Force in the buckle, both rails, compression positive.", kind=Kind.FORCE)]
     half_length: Annotated[float, Field("Half of the buckle's length.", kind=Kind.LENGTH)]

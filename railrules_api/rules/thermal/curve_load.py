@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Final
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -22,7 +22,6 @@ from railrules_api.rules.common import (
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.radius import Degree, Radius, radius_from
 
-_SMALL: Final = ("in", "mm")
 _PER_LENGTH: Final = ("lbf_per_ft", "kN_per_m")
 
 
@@ -39,7 +38,7 @@ class CurveLoadInput:
     hottest: Annotated[float, Field("Hottest rail.", kind=Kind.TEMPERATURE, symbol="H", at_least=173.15, at_most=373.15)]
     coldest: Annotated[float, Field("Coldest rail.", kind=Kind.TEMPERATURE, symbol="C", at_least=173.15, at_most=373.15)]
     tie_spacing: Annotated[
-        float, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, symbol="s", above=0.1, at_most=5.0, answer=_SMALL)
+        float, Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, symbol="s", above=0.1, at_most=5.0, answer=SMALL)
     ]
     inward_shift: Annotated[
         float,
@@ -50,7 +49,7 @@ class CurveLoadInput:
             at_least=-5.0,
             at_most=5.0,
             default="curve-shift",
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     accepted_loss: Annotated[
@@ -96,7 +95,7 @@ class CurveLoadResult:
     ]
     shift_for_loss: Annotated[
         float,
-        Field("Inward shift that costs the accepted loss.", kind=Kind.LENGTH, symbol="e_max", answer=_SMALL),
+        Field("Inward shift that costs the accepted loss.", kind=Kind.LENGTH, symbol="e_max", answer=SMALL),
     ]
     checks: Annotated[tuple[Check, ...], Field("Neutral temperature lost; lateral resistance of a tie.")]
 

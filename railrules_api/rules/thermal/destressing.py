@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Annotated, Final
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -19,7 +19,6 @@ from railrules_api.rules.thermal.laying_record import RecordItem, laying_record
 from railrules_api.rules.thermal.restraint_fields import Resistance
 
 MOST_MARKS: Final = 1000
-_SMALL: Final = ("in", "mm")
 STEPS: Final = (
     "Measure rail temperature: thermometers on the shaded side of the base, until the reading stands, 10 minutes at least.",
     "Anchor the rail beyond both ends of the length over the holding length, and mark rail against track at the fixed ends.",
@@ -65,7 +64,7 @@ class DestressingInput:
             at_least=0.0,
             at_most=0.2,
             default="thermite-gap",
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     resistance: Resistance
@@ -82,7 +81,7 @@ class Mark:
     station: Annotated[float, Field("Station.", kind=Kind.LENGTH)]
     from_fixed_end: Annotated[float, Field("Distance from the fixed end on its side of the cut.", kind=Kind.LENGTH)]
     movement: Annotated[
-        float, Field("Movement expected while pulling, along rising stations positive.", kind=Kind.LENGTH, answer=_SMALL)
+        float, Field("Movement expected while pulling, along rising stations positive.", kind=Kind.LENGTH, answer=SMALL)
     ]
     movement_eighths: Annotated[int, Field("The same to the nearest 1/8 in, in eighths of an inch.")]
 
@@ -95,11 +94,11 @@ class DestressingResult:
     cut: Annotated[float, Field("Station of the cut as used.", kind=Kind.LENGTH, symbol="x_c")]
     extension: Annotated[
         float,
-        Field("Lengthening of the free rail, both sides together.", kind=Kind.LENGTH, symbol="u", answer=_SMALL),
+        Field("Lengthening of the free rail, both sides together.", kind=Kind.LENGTH, symbol="u", answer=SMALL),
     ]
     gap: Annotated[
         float,
-        Field("Gap to make in the free rail before pulling.", kind=Kind.LENGTH, symbol="G", answer=_SMALL),
+        Field("Gap to make in the free rail before pulling.", kind=Kind.LENGTH, symbol="G", answer=SMALL),
     ]
     gap_eighths: Annotated[int, Field("Gap to the nearest 1/8 in, in eighths of an inch.")]
     opening: Annotated[
@@ -107,12 +106,12 @@ class DestressingResult:
         Field(
             "Opening the freed rail makes by itself; negative is overlap; absent when the neutral temperature is not known.",
             kind=Kind.LENGTH,
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     rail_to_remove: Annotated[
         float | None,
-        Field("Rail to cut out, to put in when negative; absent likewise.", kind=Kind.LENGTH, answer=_SMALL),
+        Field("Rail to cut out, to put in when negative; absent likewise.", kind=Kind.LENGTH, answer=SMALL),
     ]
     pull_force: Annotated[
         float, Field("Pull at the target strain, friction not counted; negative is a push.", kind=Kind.FORCE, symbol="S")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -22,8 +22,6 @@ from railrules_api.rules.common import (
 )
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.thermal.restraint_fields import Resistance, RestraintLaw, Stiffness, restraint
-
-_SMALL = ("in", "mm")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,12 +51,12 @@ class EndMovementInput:
     room_to_close: Annotated[
         float | None,
         Field(
-            "Room for the end to move out: the joint's gap at neutral temperature.", kind=Kind.LENGTH, at_least=0.0, answer=_SMALL
+            "Room for the end to move out: the joint's gap at neutral temperature.", kind=Kind.LENGTH, at_least=0.0, answer=SMALL
         ),
     ] = None
     room_to_open: Annotated[
         float | None,
-        Field("Room for the end to draw back before the bolts bear.", kind=Kind.LENGTH, at_least=0.0, answer=_SMALL),
+        Field("Room for the end to draw back before the bolts bear.", kind=Kind.LENGTH, at_least=0.0, answer=SMALL),
     ] = None
 
 
@@ -73,12 +71,12 @@ class EndMovementResult:
         float, Field("Force of the restrained rail when coldest, compression positive.", kind=Kind.FORCE, symbol="P_cold")
     ]
     hot_movement: Annotated[
-        float, Field("Movement of the end outwards when hottest.", kind=Kind.LENGTH, symbol="u_hot", answer=_SMALL)
+        float, Field("Movement of the end outwards when hottest.", kind=Kind.LENGTH, symbol="u_hot", answer=SMALL)
     ]
     cold_movement: Annotated[
-        float, Field("Movement of the end inwards when coldest.", kind=Kind.LENGTH, symbol="u_cold", answer=_SMALL)
+        float, Field("Movement of the end inwards when coldest.", kind=Kind.LENGTH, symbol="u_cold", answer=SMALL)
     ]
-    travel: Annotated[float, Field("Both movements together.", kind=Kind.LENGTH, symbol="travel", answer=_SMALL)]
+    travel: Annotated[float, Field("Both movements together.", kind=Kind.LENGTH, symbol="travel", answer=SMALL)]
     hot_slip_length: Annotated[float, Field("Length that slips when hottest.", kind=Kind.LENGTH, symbol="x_hot")]
     cold_slip_length: Annotated[float, Field("Length that slips when coldest.", kind=Kind.LENGTH, symbol="x_cold")]
     decay_length: Annotated[
@@ -129,7 +127,7 @@ def _check(code: str, title: str, name: str, movement: float, room: float | None
             code=code,
             title=title,
             verdict="not-checked",
-            demand=Amount(movement, Kind.LENGTH),
+            demand=Amount(movement, Kind.LENGTH, SMALL),
             governing=name,
             place=place,
         )
@@ -138,8 +136,8 @@ def _check(code: str, title: str, name: str, movement: float, room: float | None
     return compare(
         code=code,
         title=title,
-        demand=Amount(movement, Kind.LENGTH),
-        capacity=Amount(room, Kind.LENGTH),
+        demand=Amount(movement, Kind.LENGTH, SMALL),
+        capacity=Amount(room, Kind.LENGTH, SMALL),
         governing=name,
         would_pass=f"{more} more room, or {hold}",
         place=place,

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Annotated, Final
 
+from railrules_api.domain.amounts import SMALL
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules import words
@@ -20,7 +21,6 @@ WIDEST: Final = 0.3125
 SHORT_TO: Final = 33 * words.FOOT
 LONG_FROM: Final = 39 * words.FOOT
 LONG_TO: Final = 160 * words.FOOT
-_SMALL: Final = ("in", "mm")
 _HAIR: Final = 1e-9
 
 
@@ -50,12 +50,12 @@ class JointGapResult:
 
     table_gap: Annotated[
         float | None,
-        Field("Gap by the table; absent for lengths that it does not list.", kind=Kind.LENGTH, symbol="G_table", answer=_SMALL),
+        Field("Gap by the table; absent for lengths that it does not list.", kind=Kind.LENGTH, symbol="G_table", answer=SMALL),
     ]
     table_row: Annotated[str, Field("The row used; empty likewise.")]
     computed_gap: Annotated[
         float,
-        Field("Gap by thermal expansion up to the closing temperature, 0 above it.", kind=Kind.LENGTH, symbol="G", answer=_SMALL),
+        Field("Gap by thermal expansion up to the closing temperature, 0 above it.", kind=Kind.LENGTH, symbol="G", answer=SMALL),
     ]
     gap_per_degree: Annotated[float, Field("Change of gap per degree.", kind=Kind.LENGTH_PER_TEMPERATURE, symbol="g")]
 

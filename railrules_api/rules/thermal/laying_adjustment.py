@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Annotated, Final, Literal
 
+from railrules_api.domain.amounts import SMALL
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -25,7 +26,6 @@ from railrules_api.rules.thermal.laying_verdict import follows, range_checks
 EIGHTH: Final = 0.0254 / 8
 """The step to which gaps are read and recorded: 1/8 in [m]."""
 MOST_ROWS: Final = 2000
-_SMALL = ("in", "mm")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,9 +51,9 @@ class TableRow:
 
     rail_temperature: Annotated[float, Field("Rail temperature.", kind=Kind.TEMPERATURE)]
     length: Annotated[float, Field("Length of string.", kind=Kind.LENGTH)]
-    movement: Annotated[float, Field("Movement of the free end, lengthening positive.", kind=Kind.LENGTH, answer=_SMALL)]
+    movement: Annotated[float, Field("Movement of the free end, lengthening positive.", kind=Kind.LENGTH, answer=SMALL)]
     movement_eighths: Annotated[int, Field("The same to the nearest 1/8 in, in eighths of an inch.")]
-    gap: Annotated[float, Field("Gap to leave, opening for the weld included.", kind=Kind.LENGTH, answer=_SMALL)]
+    gap: Annotated[float, Field("Gap to leave, opening for the weld included.", kind=Kind.LENGTH, answer=SMALL)]
     gap_eighths: Annotated[int, Field("The same to the nearest 1/8 in, in eighths of an inch.")]
 
 
@@ -79,7 +79,7 @@ class LayingAdjustmentInput:
             at_least=0.0,
             at_most=0.2,
             default="thermite-gap",
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     friction: Annotated[
@@ -100,7 +100,7 @@ class LayingAdjustmentInput:
             kind=Kind.LENGTH,
             at_least=-10.0,
             at_most=10.0,
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ] = None
     range_lower: Annotated[
@@ -123,16 +123,16 @@ class LayingAdjustmentResult:
         Field("Target above rail temperature; negative when the rail is hotter.", kind=Kind.TEMPERATURE_CHANGE, symbol="D"),
     ]
     movement: Annotated[
-        float, Field("Movement of the free end, lengthening positive.", kind=Kind.LENGTH, symbol="u", answer=_SMALL)
+        float, Field("Movement of the free end, lengthening positive.", kind=Kind.LENGTH, symbol="u", answer=SMALL)
     ]
     quarter_movement: Annotated[
         float,
-        Field("Movement a quarter of the length from the fixed end.", kind=Kind.LENGTH, symbol="u_1", answer=_SMALL),
+        Field("Movement a quarter of the length from the fixed end.", kind=Kind.LENGTH, symbol="u_1", answer=SMALL),
     ]
-    half_movement: Annotated[float, Field("Movement at half the length.", kind=Kind.LENGTH, symbol="u_2", answer=_SMALL)]
+    half_movement: Annotated[float, Field("Movement at half the length.", kind=Kind.LENGTH, symbol="u_2", answer=SMALL)]
     three_quarter_movement: Annotated[
         float,
-        Field("Movement three quarters of the length from the fixed end.", kind=Kind.LENGTH, symbol="u_3", answer=_SMALL),
+        Field("Movement three quarters of the length from the fixed end.", kind=Kind.LENGTH, symbol="u_3", answer=SMALL),
     ]
     gap: Annotated[
         float,
@@ -140,7 +140,7 @@ class LayingAdjustmentResult:
             "Gap to leave between the free ends; negative when the ends must overlap before cutting.",
             kind=Kind.LENGTH,
             symbol="G",
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     gap_eighths: Annotated[int, Field("Gap to the nearest 1/8 in, in eighths of an inch.")]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Final
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 
@@ -44,8 +44,8 @@ def laying_record(
         RecordItem(name="Time of day, air temperature and weather", place=CONTRACT),
         RecordItem(name="Rail section, maker, year and month rolled; heat numbers of the end rails", place=CONTRACT),
         RecordItem(name="Length of string", value=Amount(length, Kind.LENGTH), place=CONTRACT),
-        RecordItem(name="Gap at the rail ends, to the nearest 1/8 in", value=Amount(gap, Kind.LENGTH), place=CONTRACT),
-        RecordItem(name="Movement given to the free end", value=Amount(movement, Kind.LENGTH), place=CONTRACT),
+        RecordItem(name="Gap at the rail ends, to the nearest 1/8 in", value=Amount(gap, Kind.LENGTH, SMALL), place=CONTRACT),
+        RecordItem(name="Movement given to the free end", value=Amount(movement, Kind.LENGTH, SMALL), place=CONTRACT),
         RecordItem(name="Neutral temperature achieved", value=Amount(neutral, Kind.TEMPERATURE), place=ADVICE),
         RecordItem(name="Rail added or removed, and where", place=ADVICE),
     )

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Annotated, Final, Literal
+from typing import Annotated, Literal
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -16,8 +16,6 @@ from railrules_api.rules.common import NEUTRAL_TEMPERATURE_DRIFTS, OWN_STANDARDS
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.radius import Degree, Radius, radius_from
 from railrules_api.rules.thermal.restraint_fields import Resistance
-
-_SMALL: Final = ("in", "mm")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,7 +43,7 @@ class NeutralTemperatureInput:
     parts: Annotated[tuple[Part, ...], Field("Lengths of different neutral temperature, to be averaged.")] = ()
     measured_gap: Annotated[
         float | None,
-        Field("Gap that opened at a cut before any pull.", kind=Kind.LENGTH, at_least=0.0, at_most=2.0, answer=_SMALL),
+        Field("Gap that opened at a cut before any pull.", kind=Kind.LENGTH, at_least=0.0, at_most=2.0, answer=SMALL),
     ] = None
     rail_added: Annotated[
         float | None,
@@ -54,7 +52,7 @@ class NeutralTemperatureInput:
             kind=Kind.LENGTH,
             at_least=-10.0,
             at_most=10.0,
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ] = None
     disturbed_length: Annotated[
@@ -73,7 +71,7 @@ class NeutralTemperatureInput:
             kind=Kind.LENGTH,
             at_least=-5.0,
             at_most=5.0,
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ] = None
     radius: Radius = None
@@ -123,7 +121,7 @@ class NeutralTemperatureResult:
         Field(
             "Rail to take out, to put in when negative, so that nothing is lost; absent likewise.",
             kind=Kind.LENGTH,
-            answer=_SMALL,
+            answer=SMALL,
         ),
     ]
     checks: Annotated[tuple[Check, ...], Field("Loss against the accepted loss; rail added below the desired range.")]
@@ -222,8 +220,8 @@ def _added_check(given: NeutralTemperatureInput) -> Check:
     return compare(
         code=code,
         title=title,
-        demand=Amount(max(0.0, given.rail_added) if below else 0.0, Kind.LENGTH),
-        capacity=Amount(0.0, Kind.LENGTH),
+        demand=Amount(max(0.0, given.rail_added) if below else 0.0, Kind.LENGTH, SMALL),
+        capacity=Amount(0.0, Kind.LENGTH, SMALL),
         governing="rail_added",
         would_pass=f"recorded, and {words.small_length(max(0.0, given.rail_added))} of rail taken out again in the range",
         place=place,

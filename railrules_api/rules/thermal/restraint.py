@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Annotated, Final, Literal
 
-from railrules_api.domain.amounts import Amount
+from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -51,7 +51,7 @@ class RestraintInput:
     neutral_temperature: NeutralTemperature
     tie_spacing: Annotated[
         float,
-        Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, symbol="s", above=0.1, at_most=5.0, answer=("in", "mm")),
+        Field("Distance of ties, centre to centre.", kind=Kind.LENGTH, symbol="s", above=0.1, at_most=5.0, answer=SMALL),
     ]
     anchor_slip: Annotated[
         float,
