@@ -3,9 +3,11 @@ FROM python:3.12-slim-bookworm AS build
 WORKDIR /build
 COPY requirements.lock pyproject.toml README.md LICENSE ./
 COPY railrules_api railrules_api
-RUN python -m venv /opt/railrules \
- && /opt/railrules/bin/pip install --no-cache-dir --require-hashes --requirement requirements.lock \
- && /opt/railrules/bin/pip install --no-cache-dir --no-deps --no-build-isolation .
+# the lock holds the developers' tools too: all of it is fetched and its hashes checked, only what the service needs is installed
+RUN pip download --no-cache-dir --require-hashes --requirement requirements.lock --dest /wheels \
+ && python -m venv /opt/railrules \
+ && /opt/railrules/bin/pip install --no-cache-dir --no-index --find-links /wheels . \
+ && /opt/railrules/bin/pip uninstall --yes pip setuptools
 
 FROM python:3.12-slim-bookworm
 RUN useradd --system --uid 10001 --no-create-home railrules
