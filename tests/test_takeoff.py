@@ -132,3 +132,36 @@ def test_the_demo_says_by_how_much_195_ft_fall_short(service: Service, zone: str
     assert found["verdict"] == "fails"
     # 30 lb/in over 195 ft hold 70,200 lb: fra-ord-13-16, appendix D p. 159, and 49 CFR 213.119(c), worked by hand
     assert found["capacity"]["value"] == pytest.approx(30 * 195 * 12)
+
+
+def test_the_demo_worked_by_hand(service: Service) -> None:
+    """Pencil and paper on the demo's own figures; 115RE has 11.2171 in2, steel 30e6 psi and 6.5e-6 per °F."""
+    result = ask(service, "takeoffs", job(DEMO))["result"]
+    net = {order["item"]: order["net"]["value"] for order in result["orders"]}
+    # ties at 19.5 in with begin <= x < end; the first segment is without the turnout's 0.03 mi; the curve keeps its plates
+    ties = [segment["ties"] for segment in result["segments"]]
+    assert ties == [8350, 7798, 1300, 8773]
+    assert net["tie-plates"] == 2 * (8350 + 7798 + 8773)
+    assert net["cross-ties"] == pytest.approx(0.15 * (8350 + 7798 + 8773))
+    plan, safety = result["rail"][0], result["safety"][0]
+    assert plan["supply"]["string_length"]["value"] == pytest.approx(20 * 80 - 19 * 0.75 / 12)
+    per_degree = 30e6 * 6.5e-6 * 11.2171
+    assert safety["hot"]["force"]["value"] == pytest.approx(per_degree * (126 - (100 - 30)))
+    assert safety["cold"]["force"]["value"] == pytest.approx(per_degree * (4 - 100))
+    assert safety["break_gap"]["gap"]["value"] == pytest.approx(30e6 * 11.2171 * (6.5e-6 * 96) ** 2 / 30)
+    assert safety["laying"]["movement"]["value"] == pytest.approx(6.5e-6 * 12 * 1598.8125 * (100 - 78))
+    assert (result["range"]["lower"]["value"], result["range"]["upper"]["value"]) == (
+        pytest.approx((2 * 126 + 4) / 3 + 10),
+        pytest.approx((2 * 126 + 4) / 3 + 25),
+    )
+
+
+def test_what_is_recovered_is_a_credit_and_what_is_bought_a_cost(service: Service) -> None:
+    result = ask(service, "takeoffs", job(DEMO))["result"]
+    directions = {order["item"]: order["direction"] for order in result["orders"]}
+    for cost in result["money"]["costs"]:
+        assert cost["credit"] == cost["item"].startswith("salvage-"), cost["item"]
+        assert directions[cost["item"]] == ("recover" if cost["credit"] else "order")
+    spikes = next(order for order in result["orders"] if order["item"] == "spikes")
+    assert spikes["order"]["value"] == math.ceil(spikes["net"]["value"] * 1.03)
+    assert spikes["packages"] == math.ceil(spikes["order"]["value"] / 250)

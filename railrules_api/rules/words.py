@@ -46,6 +46,11 @@ def small_length(value: float) -> str:
     return f"{figure(value / INCH)} in ({figure(value * 1000.0)} mm)"
 
 
+def fine_length(value: float) -> str:
+    """Say a length [m] of the size of a rail's base, to a thousandth of an inch: fractions of an inch come out in full."""
+    return f"{value / INCH:.3f} in ({value * 1000.0:.1f} mm)"
+
+
 def long_length(value: float) -> str:
     """Say a length [m] of the size of a zone, in feet and metres."""
     return f"{figure(value / FOOT)} ft ({figure(value)} m)"

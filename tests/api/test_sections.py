@@ -343,7 +343,7 @@ def test_the_takeoff_asks_whether_the_old_plates_serve(plates: str, verdicts: se
     checks = [item["check"] for item in found["checks"] if item["rule"] == COMPATIBILITY]
     assert {check["verdict"] for check in checks} == verdicts
     assert any("wider than the old plates' shoulders" in note for note in found["segments"][0]["notes"])
-    assert any("run it off over 31.0 ft" in note for note in found["segments"][0]["notes"])
+    assert any("run it off over 31.00 ft" in note for note in found["segments"][0]["notes"])
 
 
 # ---------------------------------------------------------------- drawings

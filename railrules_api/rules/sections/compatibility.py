@@ -210,10 +210,10 @@ def _checks(given: SectionCompatibilityInput, least: float, most: float) -> Iter
 def _notes(given: SectionCompatibilityInput, found: Compatibility, shoulders: tuple[float, float]) -> Iterator[str]:
     least, most = shoulders
     base, play = given.new_base_width, given.plate_play
-    plates = words.small_length(most)
+    plates = words.fine_length(most)
     if least != most:
-        plates = f"{words.small_length(least)} to {plates}"
-    held = f"{words.small_length(base)} of base, on plates for {plates}"
+        plates = f"{words.fine_length(least)} to {plates}"
+    held = f"{words.fine_length(base)} of base, on plates for {plates}"
     if base > most + play:
         yield f"New plates: the new rail's base is wider than the old plates' shoulders allow ({held})."
     elif base < least - play:
@@ -221,7 +221,7 @@ def _notes(given: SectionCompatibilityInput, found: Compatibility, shoulders: tu
     if found.run_off_length > 0.0 and abs(found.height_difference) > _EQUAL_LENGTH:
         way = "higher" if found.height_difference > 0.0 else "lower"
         yield (
-            f"The new rail stands {words.small_length(abs(found.height_difference))} {way} on equal plates: run it off over "
+            f"The new rail stands {words.fine_length(abs(found.height_difference))} {way} on equal plates: run it off over "
             f"{words.long_length(found.run_off_length)} where it meets the old rail."
         )
     if found.same_joint_bars is False:
