@@ -23,7 +23,8 @@ GAGE = 0.015875
 
 names = st.sampled_from(sorted(OUTLINES))
 depths = st.floats(0.0, 0.018)
-amounts = st.floats(0.0, 0.009)
+# at 9 mm a vertical face of 119RE, whose fillet stands furthest out, would run through it: refused, see below
+amounts = st.floats(0.0, 0.0085)
 angles = st.floats(0.0, math.radians(32))
 
 
@@ -224,3 +225,11 @@ def test_a_measured_line_that_crosses_itself_is_refused() -> None:
     with pytest.raises(RefusedError) as caught:
         replace_head(RAIL, points, 1e-3)
     assert caught.value.refusals[0].path[0] == "outline"
+
+
+def test_a_face_that_would_run_through_the_fillet_is_refused() -> None:
+    with pytest.raises(RefusedError) as refusal:
+        wear_head(OUTLINES["119RE"], 0.0, (face(Side.RIGHT, 0.009, 0.0),))
+    assert refusal.value.refusals[0].path == ("faces", 0, "amount")
+    assert "fillet" in refusal.value.refusals[0].reason
+    wear_head(OUTLINES["119RE"], 0.0, (face(Side.RIGHT, 0.0085, 0.0),))
