@@ -102,9 +102,9 @@ class Quantity(Struct, Generic[Code], frozen=True, gc=False):
             import pint  # noqa: PLC0415  optional, and slow to import
 
             registry = cast("UnitRegistry[float]", pint.application_registry)
-        found = registry.Quantity(self.value, unit_of(self.unit).definition)
+        definition = unit_of(self.unit).definition
         # older releases of the library do not say what kind of number the quantity holds
-        return cast("PintQuantity[float]", found)  # pyright: ignore[reportUnnecessaryCast]
+        return cast("PintQuantity[float]", registry.Quantity(self.value, definition))  # pyright: ignore[reportUnnecessaryCast]
 
     def __str__(self) -> str:
         return f"{self.value:.12g} {self.unit}"
