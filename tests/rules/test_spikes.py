@@ -88,3 +88,26 @@ def test_counts_add_up() -> None:
     ]
     assert whole.spikes == pytest.approx(sum(part.spikes for part in parts), rel=1e-12)
     assert whole.rail_spikes == sum(part.rail_spikes for part in parts)
+
+
+def test_sides_are_told_apart_where_every_band_with_ties_tells_them() -> None:
+    sided = SpikeBand(rail_spikes=2, plate_spikes=1, gage_spikes=1)
+    wide = SpikeBand(at_least_radius=500.0, rail_spikes=2, plate_spikes=0)
+    curves = (Curve(begin=0.0, end=100.0, radius=300.0, hand="left"),)
+
+    def spiked(pattern: SpikePattern, end: float) -> tuple[int | None, int | None]:
+        result = rule.evaluate(
+            SpikesInput(stretch=stretch(end=end, curves=curves), tie_kind="wood", pattern=pattern, sharp_curve_radius=1.0)
+        )
+        return result.gage_spikes, result.field_spikes
+
+    both = SpikePattern(bands=(wide, sided), extra_at_joint_ties=0)
+    ties = 202  # 19.5 in apart, from 0 to 100 m
+    assert spiked(both, 100.0) == (2 * ties, 4 * ties)
+    assert spiked(both, 200.0) == (None, None)
+
+
+def test_more_spikes_on_a_side_than_there_are_is_refused() -> None:
+    wrong = SpikePattern(bands=(SpikeBand(rail_spikes=2, plate_spikes=0, gage_spikes=3),), extra_at_joint_ties=0)
+    given = SpikesInput(stretch=stretch(), tie_kind="wood", pattern=wrong, sharp_curve_radius=1.0)
+    assert refused_at(lambda: rule.evaluate(given)) == ("pattern", "bands", 0, "gage_spikes")

@@ -102,4 +102,5 @@ RULE = Rule(
     input=CribbingInput,
     output=CribbingResult,
     evaluate=evaluate,
+    columns=True,
 )

@@ -113,4 +113,5 @@ RULE = Rule(
     input=RailMassInput,
     output=RailMassResult,
     evaluate=evaluate,
+    columns=True,
 )

@@ -84,6 +84,7 @@ RULE = Rule(
     input=ThermalForceInput,
     output=ThermalForceResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(
         Caution(
             code="full-restraint",

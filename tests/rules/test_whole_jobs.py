@@ -1,0 +1,386 @@
+"""The takeoff as a whole: its lines are those of the rules asked alone, however the line is cut and in whatever units."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections import defaultdict
+from dataclasses import replace
+from itertools import pairwise
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import strategies as st
+
+from railrules_api.api.calculations import bind
+from railrules_api.api.problems import ProblemError
+from railrules_api.api.resources import calculation_of
+from railrules_api.api.service import Service
+from railrules_api.app import job_file
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.counting import round_up
+from railrules_api.domain.kinds import Kind
+from railrules_api.rules.quantities import anchors, work_plan
+from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
+from railrules_api.rules.takeoff.segments import questions, rails_of, zones_of
+from railrules_api.rules.takeoff.takeoff import RULE, Done, take_off
+from railrules_api.units import UNITS
+from tests.support.asking import ask, body_of
+from tests.support.demo import DEMO
+from tests.support.random_jobs import random_job
+
+SEEDS = range(12)
+EXACT = 1e-12
+
+
+def bound(body: dict[str, Any], service: Service) -> Job:
+    given: Job = bind(calculation_of(RULE.id), json.dumps(body).encode(), service).given
+    return given
+
+
+def done(body: dict[str, Any], service: Service) -> Done:
+    return take_off(bound(body, service), service.terms(service.house))
+
+
+def si(found: dict[str, Any]) -> tuple[float, Kind | None]:
+    """Return an amount of an answer as the rules have it."""
+    if found["unit"] == "each":
+        return found["value"], None
+    kind = next(kind for kind in (Kind.LENGTH, Kind.AREA, Kind.VOLUME, Kind.MASS) if found["unit"] in UNITS[kind])
+    return UNITS[kind][found["unit"]].to_si(found["value"]), kind
+
+
+# ---------------------------------------------------------------- every line is the line asked for alone
+
+
+def bodies() -> list[Any]:
+    made = [pytest.param(random_job(seed), id=f"made up by {seed}") for seed in SEEDS]
+    return [pytest.param(job_file.job(DEMO), id="demo"), *made]
+
+
+@pytest.mark.parametrize("body", bodies())
+def test_every_line_of_a_job_is_the_line_asked_for_alone(body: dict[str, Any], service: Service) -> None:
+    answered = done(body, service)
+    lines = iter(answered.result.lines)
+    compared = 0
+    for working in answered.workings:
+        expected = getattr(working.found, "lines", ())
+        alone = ask(service, working.rule.id, {**body_of(working.given), "units": "si"})["result"]
+        assert len(alone.get("lines", [])) == len(expected)
+        for line, found in zip(expected, alone.get("lines", []), strict=True):
+            in_bill = next(lines)
+            assert (in_bill.of, in_bill.rule) == (working.of, working.rule.id)
+            assert (in_bill.item, in_bill.net, in_bill.mass) == (line.item, line.net, line.mass)
+            value, kind = si(found["net"])
+            assert (found["item"], kind) == (line.item, line.net.kind)
+            assert value == pytest.approx(line.net.value, rel=EXACT, abs=0.0)
+            assert ("mass" in found) == (line.mass is not None)
+            if line.mass is not None:
+                assert si(found["mass"])[0] == pytest.approx(line.mass, rel=EXACT, abs=0.0)
+            compared += 1
+    assert next(lines, None) is None, "a line of the bill that no rule has given"
+    assert compared > 15
+
+
+@pytest.mark.parametrize("seed", SEEDS)
+def test_orders_are_the_lines_added_up_and_rounded_once(seed: int, service: Service) -> None:
+    answered = done(random_job(seed), service)
+    terms = service.terms(service.house)
+    totals: dict[tuple[str, Kind | None], list[float]] = defaultdict(list)
+    for line in answered.result.lines:
+        totals[line.item, line.net.kind].append(line.net.value)
+    orders: dict[tuple[str, Kind | None], list[float]] = defaultdict(list)
+    for order in answered.result.orders:
+        orders[order.item, order.net.kind].append(order.net.value)
+        if order.direction == "order" and order.item in terms and order.net.kind is None:
+            assert order.order.value == round_up(order.net.value * (1.0 + order.allowance))
+        if order.direction != "order":
+            assert order.order == order.net
+    assert {item: math.fsum(values) for item, values in orders.items()} == pytest.approx(
+        {item: math.fsum(values) for item, values in totals.items()}, rel=EXACT
+    )
+
+
+# ---------------------------------------------------------------- units
+
+
+US = {
+    "m": "ft", "m2": "in2", "m3": "gal", "kg": "lb", "kg_per_m": "lb_per_yd", "N": "lbf", "N_per_m": "lbf_per_in", "Pa": "psi",
+    "K": "degF", "rad": "deg", "s": "h", "m2_per_m3": "ft2_per_gal", "kg_per_m3": "lb_per_ft3", "per_K": "per_degF",
+    "delta_K": "delta_degF",
+}  # fmt: skip
+
+
+def in_us_units(tree: Any) -> Any:
+    """Return a request body with every SI unit exchanged for one of the trade's."""
+    if isinstance(tree, list):
+        return [in_us_units(item) for item in tree]
+    if not isinstance(tree, dict):
+        return tree
+    if set(tree) == {"value", "unit"} and tree["unit"] != "each":
+        kind = next(kind for kind in UNITS if tree["unit"] in UNITS[kind] and US[tree["unit"]] in UNITS[kind])
+        other = UNITS[kind][US[tree["unit"]]]
+        return {"value": other.from_si(UNITS[kind][tree["unit"]].to_si(tree["value"])), "unit": other.code}
+    return {key: in_us_units(value) for key, value in tree.items()}
+
+
+def figures(tree: Any, path: str = "") -> dict[str, float]:
+    """Return the numbers of an answer by where they stand."""
+    if isinstance(tree, dict):
+        return {name: figure for key, value in tree.items() for name, figure in figures(value, f"{path}/{key}").items()}
+    if isinstance(tree, list):
+        return {name: figure for key, value in enumerate(tree) for name, figure in figures(value, f"{path}/{key}").items()}
+    return {path: tree} if isinstance(tree, (int, float)) else {}
+
+
+@pytest.mark.parametrize("seed", SEEDS)
+def test_units_of_the_request_do_not_matter(seed: int, service: Service) -> None:
+    body = body_of(bound(random_job(seed), service))
+    one, other = (ask(service, RULE.id, {**tree, "units": "si"}) for tree in (body, in_us_units(body)))
+    totals, same = ({(order["item"], order["product"]): order for order in answer["result"]["orders"]} for answer in (one, other))
+    assert totals.keys() == same.keys()
+    for key, order in totals.items():
+        assert same[key]["net"]["value"] == pytest.approx(order["net"]["value"], rel=EXACT, abs=1e-9), key
+        assert same[key].get("packages") == order.get("packages"), key
+        assert same[key]["order"]["value"] == pytest.approx(order["order"]["value"], rel=EXACT, abs=1e-9), key
+    work, same_work = (figures(answer["result"]["work"]) for answer in (one, other))
+    assert same_work == pytest.approx(work, rel=EXACT)
+    verdicts, same_verdicts = (
+        sorted((item["of"], item["check"]["code"], item["check"]["verdict"]) for item in answer["result"]["checks"])
+        for answer in (one, other)
+    )
+    assert same_verdicts == verdicts
+
+
+# ---------------------------------------------------------------- cuts
+
+
+def cut(segment: Segment, station: float) -> tuple[Segment, Segment]:
+    """Cut a segment in two at a station that lies in no feature."""
+    before = tuple(replace(curve, end=min(curve.end, station)) for curve in segment.curves if curve.begin < station)
+    after = tuple(replace(curve, begin=max(curve.begin, station)) for curve in segment.curves if curve.end > station)
+
+    def is_before(feature: JobFeature) -> bool:
+        return feature.begin < station
+
+    left = replace(
+        segment,
+        name=f"{segment.name}, begin",
+        end=station,
+        curves=before,
+        features=tuple(feature for feature in segment.features if is_before(feature)),
+        end_closing=None,
+    )
+    right = replace(
+        segment,
+        name=f"{segment.name}, end",
+        begin=station,
+        curves=after,
+        features=tuple(feature for feature in segment.features if not is_before(feature)),
+        begin_closing=None,
+    )
+    return left, right
+
+
+def in_a_feature(segment: Segment, station: float) -> bool:
+    return any(feature.begin <= station <= (feature.end or feature.begin) for feature in segment.features)
+
+
+def netted(found: Done) -> dict[str, float]:
+    return {f"{order.item} {order.product}": order.net.value for order in found.result.orders}
+
+
+def worked(found: Done) -> dict[str, float]:
+    return {operation.operation: operation.amount.value for operation in found.result.work.operations}
+
+
+@given(
+    seed=st.integers(0, 10_000),
+    which=st.integers(0, 2),
+    share=st.floats(0.01, 0.99),
+    on_a_tie=st.booleans(),
+)
+@settings(max_examples=80, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+def test_a_cut_changes_nothing_in_the_whole_takeoff(
+    seed: int,
+    which: int,
+    share: float,
+    on_a_tie: bool,  # noqa: FBT001  drawn
+    service: Service,
+) -> None:
+    whole = bound(random_job(seed, 3), service)
+    segment = whole.segments[which]
+    station = segment.begin + share * (segment.end - segment.begin)
+    spacing, origin = segment.ties.spacing, segment.ties.origin
+    assert spacing is not None
+    if on_a_tie:
+        station = origin + math.ceil((station - origin) / spacing) * spacing
+    assume(not in_a_feature(segment, station) and segment.begin < station < segment.end)
+    terms = service.terms(service.house)
+    parts = replace(whole, segments=(*whole.segments[:which], *cut(segment, station), *whole.segments[which + 1 :]))
+    one, other = take_off(whole, terms), take_off(parts, terms)
+    assert netted(other) == pytest.approx(netted(one), rel=1e-9, abs=1e-6)
+    assert worked(other) == pytest.approx(worked(one), rel=1e-9, abs=1e-6)
+    assert sum(part.ties for part in other.result.segments) == sum(part.ties for part in one.result.segments)
+    assert sum(part.anchors for part in other.result.segments) == sum(part.anchors for part in one.result.segments)
+    for order, same in zip(one.result.orders, other.result.orders, strict=True):
+        assert (same.item, same.packages) == (order.item, order.packages)
+
+
+# ---------------------------------------------------------------- zones
+
+
+def zones_by_hand(job: Job, track: str | None) -> list[tuple[float, float, str]]:
+    """Return where features of a track ask for boxed ties or for none, from what each kind asks for."""
+    found = []
+    for segment in job.segments:
+        for feature in segment.features:
+            if segment.track != track:
+                continue
+            end = feature.begin if feature.end is None else feature.end
+            reach = feature.rule.approach_length
+            found += [(feature.begin - reach, feature.begin, "boxed"), (end, end + reach, "boxed")]
+            if feature.rule.within != "as-adjoining":
+                found.append((feature.begin, end, feature.rule.within))
+    return [zone for zone in found if zone[1] > zone[0]]
+
+
+def anchors_by_hand(job: Job, segment: Segment) -> int:
+    """Count the anchors of a segment tie by tie; a tie carries them once, however many zones it stands in."""
+    zones = zones_by_hand(job, segment.track)
+    skipped = [(f.begin, f.end) for f in segment.features if f.end is not None and not f.rule.ties_through]
+    spacing, origin, every = segment.ties.spacing, segment.ties.origin, segment.new.anchors.boxed_every
+    assert spacing is not None
+    if segment.new.elastic_fasteners:
+        return 0
+    held = 0
+    for number in range(math.ceil((segment.begin - origin) / spacing) - 1, math.ceil((segment.end - origin) / spacing) + 1):
+        station = origin + number * spacing
+        if not segment.begin <= station < segment.end or any(begin <= station < end for begin, end in skipped):
+            continue
+        asked = {kind for begin, end, kind in zones if begin <= station < end}
+        if "none" not in asked and ("boxed" in asked or (every is not None and number % every == 0)):
+            held += 2
+    return held * len(rails_of(segment))
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_overlapping_zones_are_never_counted_twice(seed: int, service: Service) -> None:
+    body = random_job(seed, 6)
+    for segment in body["segments"]:
+        if segment["new"].get("anchor_pattern", "").startswith("jointed"):
+            segment["new"]["anchor_pattern"] = "box-every-third-tie"
+        # objects close to each other, whose approaches overlap and reach over the limits of segments
+        begin = segment["begin"]["value"]
+        near = [("bolted-joint", 3.7), ("road-crossing", 21.3), ("open-deck-bridge", 40.1), ("end-of-cwr", 97.9)]
+        segment["features"] = [
+            {"kind": kind, "begin": {"value": begin + at, "unit": "m"}}
+            | ({} if "joint" in kind or "end" in kind else {"end": {"value": begin + at + 11.0, "unit": "m"}})
+            for kind, at in near
+        ] + [feature for feature in segment.get("features", ()) if feature["begin"]["value"] > begin + 120.0]
+        segment["new"].pop("joints", None)
+    job = bound(body, service)
+    # strings are not what is counted here, and objects so close leave no room for them
+    counted: dict[str, int] = {}
+    zones = zones_of(enumerate(job.segments))
+    for segment in job.segments:
+        found: dict[str, Any] = {}
+        for question in questions(segment, zones.get(segment.track or "", []), found):
+            found[question.rule.id] = question.rule.evaluate(question.given)
+        counted[segment.name] = found[anchors.RULE.id].anchors
+        used = found[anchors.RULE.id].zones
+        assert all(one.end <= other.begin for one, other in pairwise(used))
+    assert counted == {segment.name: anchors_by_hand(job, segment) for segment in job.segments}
+
+
+# ---------------------------------------------------------------- work and hauling
+
+
+@pytest.mark.parametrize("seed", SEEDS)
+def test_work_and_loads_of_a_job_are_those_of_its_parts(seed: int, service: Service) -> None:
+    answered = done(random_job(seed), service)
+    result = answered.result
+    parts = [working.found for working in answered.workings if working.rule.id == "quantities.work-per-tie"]
+    assert len(parts) == len(result.segments)
+    for position, operation in enumerate(result.work.operations):
+        assert operation.amount.value == pytest.approx(math.fsum(part.operations[position].amount.value for part in parts))
+    assert [operation.operation for operation in result.work.operations] == list(work_plan.TITLES)
+    assert result.work.governing in {"drive-spikes", "set-rail"}
+    assert result.work.days == max(operation.days for operation in result.work.operations if operation.days is not None)
+    assert result.hauled_in.mass == pytest.approx(result.mass_in, rel=EXACT)
+    assert result.hauled_out.mass == pytest.approx(result.mass_out, rel=EXACT)
+    assert {*result.hauled_in.without_mass, *result.hauled_out.without_mass} == set(result.without_mass)
+    truck = next(vehicle for vehicle in result.hauled_out.mixed if vehicle.vehicle == "truck")
+    assert truck.loads == math.ceil(result.mass_out / 20_000)
+    carried = [item for item in result.hauled_in.goods if any(entry.vehicle == "gondola" for entry in item.loads)]
+    assert {item.item for item in carried} <= {"tie-plates"}
+
+
+def test_without_rates_and_vehicles_there_is_no_time_and_no_load(service: Service) -> None:
+    body = random_job(3)
+    del body["production"], body["hauling"]
+    result = done(body, service).result
+    assert (result.work.time, result.work.governing, result.hauled_in.mixed) == (None, None, ())
+    assert any(operation.per_tie.value for operation in result.work.operations)
+    assert all(item.loads == () for item in result.hauled_in.goods)
+
+
+@pytest.mark.parametrize(
+    ("change", "pointer"),
+    [
+        ({"hauling": {"vehicles": [{"name": "truck", "capacity": {"value": 1, "unit": "t"}, "items": ["plates"]}]}}, "/hauling"),
+        ({"hauling": {"vehicles": [{"name": "a", "capacity": {"value": 1, "unit": "t"}}] * 2}}, "/hauling/vehicles/1/name"),
+        (
+            {"production": {"rates": [{"operation": "set-rail", "done": {"value": 1, "unit": "each"},
+             "time": {"value": 1, "unit": "h"}, "crews": 1}]}},
+            "/production/rates/0/done",
+        ),
+    ],
+)  # fmt: skip
+def test_refusals_of_work_and_hauling_name_the_field(change: dict[str, Any], pointer: str, service: Service) -> None:
+    with pytest.raises(ProblemError) as caught:
+        ask(service, RULE.id, {**random_job(1), **change})
+    assert caught.value.faults[0].pointer.startswith(pointer)
+
+
+# ---------------------------------------------------------------- checks and joints of a job
+
+
+def test_sound_ties_are_checked_by_class_on_straight_track_and_in_sharp_curves(service: Service) -> None:
+    body = job_file.job(DEMO)
+    for segment in body["segments"]:
+        segment |= {"track_class": 4, "sound_ties": 12, "sound_ties_in_curves": 13}
+    checks = [entry for entry in done(body, service).result.checks if entry.check.code == "sound-ties"]
+    found = {(entry.of, entry.check.verdict, entry.check.demand) for entry in checks}
+    assert ("Marl Pit to Cinder Road", "passes", Amount(12.0)) in found
+    assert ("Marl Pit to Cinder Road", "fails", Amount(14.0)) in found
+    # all of this segment lies in a curve of 6 degrees
+    assert [entry.check.verdict for entry in checks if entry.of == "Long Reach curve, high rail"] == ["fails"]
+    # and this one has no curve at all
+    assert [entry.check.verdict for entry in checks if entry.of == "Long Reach to Osier Yard"] == ["passes"]
+
+
+def test_joints_left_in_welded_rail_are_counted_with_their_parts(service: Service) -> None:
+    body = job_file.job(DEMO)
+    body["supply"] |= {"fixed_tie_in": "joint", "joints": {"joint_bar": "115RE-36", "bonds_per_joint": 1}}
+    result = done(body, service).result
+    orders = {order.item: order.order.value for order in result.orders}
+    (left,) = [plan.joints for plan in result.rail]
+    assert left is not None
+    assert orders["insulated-joints"] == 2
+    # the turnout keeps its rail, a joint at each end of it on each rail; two more at the end of welded rail
+    assert left.joints == 2 + 4 + 2
+    assert orders["joint-bars"] == 2 * 6
+    assert orders["track-bolts"] == 6 * 6
+    assert orders["rail-bonds"] == 6
+    del body["supply"]["joints"]
+    (left,) = [plan.joints for plan in done(body, service).result.rail]
+    assert left is not None
+    assert "6 plain joints are not counted" in left.notes[0]
+
+
+def test_500_segments_are_answered(service: Service) -> None:
+    result = done(random_job(7, 500), service).result
+    assert len(result.segments) == 500
+    assert all(order.net.value >= 0.0 for order in result.orders)
