@@ -76,6 +76,24 @@ def moments_of(elements: Iterable[Element]) -> Moments:
     return Moments(area, first_x, first_y, second_xx, second_yy, second_xy)
 
 
+def area_of(elements: Iterable[Element]) -> float:
+    """Return the area inside a closed chain alone; clockwise chains give a negative one.
+
+    >>> from railrules_api.domain.profile.elements import Line
+    >>> area_of((Line((0, 0), (2, 0)), Line((2, 0), (2, 1)), Line((2, 1), (0, 1)), Line((0, 1), (0, 0))))
+    2.0
+    """
+    twice = 0.0
+    for element in elements:
+        (ax, ay), (bx, by) = element.start, element.end
+        twice += ax * by - bx * ay
+        if isinstance(element, Arc):
+            # the circular segment beyond the chord: sector less triangle
+            (u, v), r = element.centre, element.radius
+            twice += r * r * element.sweep - ((ax - u) * (by - v) - (bx - u) * (ay - v))
+    return twice / 2
+
+
 def _arc_terms(arc: Arc) -> tuple[float, float, float, float, float, float]:
     """Return what an arc adds to the six integrals: its chord as a line, plus the circular segment beyond the chord.
 

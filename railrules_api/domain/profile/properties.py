@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.profile.elements import Element, Line, Part, Point
-from railrules_api.domain.profile.integrals import Moments, moments_of
+from railrules_api.domain.profile.integrals import Moments, area_of, moments_of
 
 if TYPE_CHECKING:
     from railrules_api.domain.profile.outline import Outline
@@ -90,12 +90,14 @@ def section_properties(outline: Outline) -> SectionProperties:
     x, y = moments.first_x / moments.area, moments.first_y / moments.area
     horizontal = moments.second_yy - moments.area * y * y
     vertical = moments.second_xx - moments.area * x * x
-    left, low, right, high = outline.bounds()
-    head = outline.chain(Part.HEAD)
+    boxes = [element.bounds() for element in outline.elements]
+    left, low = min(box[0] for box in boxes), min(box[1] for box in boxes)
+    right, high = max(box[2] for box in boxes), max(box[3] for box in boxes)
+    # an outline given by points has boxes and no parts
+    head = [box for box, part in zip(boxes, outline.parts, strict=False) if part is Part.HEAD]
     lateral_head = None
     if head:
-        boxes = [element.bounds() for element in head]
-        lateral_head = vertical / max(max(box[2] for box in boxes) - x, x - min(box[0] for box in boxes))
+        lateral_head = vertical / max(max(box[2] for box in head) - x, x - min(box[0] for box in head))
     return SectionProperties(
         area=moments.area,
         parts=part_areas(outline, moments),
@@ -141,4 +143,4 @@ def mass_per_length(area: float, density: float) -> float:
 
 
 def _closed_area(chain: tuple[Element, ...], root: Point) -> float:
-    return moments_of((*chain, Line(chain[-1].end, root), Line(root, chain[0].start))).area
+    return area_of((*chain, Line(chain[-1].end, root), Line(root, chain[0].start)))

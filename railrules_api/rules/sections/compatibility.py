@@ -278,7 +278,8 @@ RULE = Rule(
         Cite(
             "common-practice", "plates take the base between their shoulders; bars bear on the fishing planes", "common-practice"
         ),
-        Cite("cfr-49-213", "213.63: runoff at the end of a raise", "published"),
+        Cite("arema-ch4-joint-bars", "titles: one bar for 115 and 119 RE, one for 132, 136 and 141 RE", "published"),
+        Cite("cfr-49-213", "213.63(a): runoff at the end of a raise", "published"),
     ),
     input=SectionCompatibilityInput,
     output=SectionCompatibilityResult,

@@ -14,7 +14,7 @@ from railrules_api.domain.profile.builder import build_outline
 from railrules_api.domain.profile.comparison import compare
 from railrules_api.domain.profile.outline import FEWEST_POINTS, Outline, outline_from_points
 from railrules_api.domain.profile.parameters import ProfileParameters
-from railrules_api.domain.profile.properties import mass_per_length, section_properties
+from railrules_api.domain.profile.properties import SectionProperties, mass_per_length, section_properties
 from railrules_api.domain.profile.torsion import PIECES, TorsionProperties, torsion_properties
 from railrules_api.domain.profile.wear import FaceWear, Side, replace_head, wear_head
 from railrules_api.rules.common import OWN_STANDARDS
@@ -110,13 +110,14 @@ def _wear_named() -> Iterator[None]:
 
 
 @lru_cache(maxsize=256)
-def outline_of(profile: ProfileParameters) -> Outline:
-    """Return the outline of a drawing; the same drawing is asked for again and again.
+def drawn(profile: ProfileParameters) -> tuple[Outline, SectionProperties]:
+    """Return the outline of a drawing and its properties; the same drawings are asked for again and again.
 
     Raises:
         RefusedError: measures that contradict each other.
     """
-    return build_outline(profile)
+    outline = build_outline(profile)
+    return outline, section_properties(outline)
 
 
 @lru_cache(maxsize=256)
@@ -138,11 +139,11 @@ def _points(given: tuple[SectionPoint, ...]) -> tuple[tuple[float, float], ...]:
     return tuple((point.x, point.y) for point in given)
 
 
-def _new_outline(given: SectionPropertiesInput) -> Outline | None:
+def _drawn(given: SectionPropertiesInput) -> tuple[Outline, SectionProperties] | tuple[None, None]:
     if given.profile is None:
-        return None
+        return None, None
     with _measures_named():
-        return outline_of(given.profile)
+        return drawn(given.profile)
 
 
 def _worn_outline(given: SectionPropertiesInput, new: Outline | None) -> Outline | None:
@@ -189,8 +190,7 @@ def _measured(new: Outline, given: SectionPropertiesInput) -> Outline:
 # ---------------------------------------------------------------- figures
 
 
-def _figures(outline: Outline, given: SectionPropertiesInput) -> SectionFigures:
-    found = section_properties(outline)
+def _figures(outline: Outline, found: SectionProperties, given: SectionPropertiesInput) -> SectionFigures:
     parts = found.parts
     twisting = None
     if given.torsion:
@@ -286,10 +286,10 @@ def evaluate(given: SectionPropertiesInput) -> SectionPropertiesResult:
         RefusedError: measures that contradict each other, an outline that bounds no section, wear that the head does not hold, or
             no section at all.
     """
-    outline = _new_outline(given)
+    outline, properties = _drawn(given)
     worn = _worn_outline(given, outline)
-    new = None if outline is None else _figures(outline, given)
-    now = new if worn is None else _figures(worn, given)
+    new = None if outline is None or properties is None else _figures(outline, properties, given)
+    now = new if worn is None else _figures(worn, section_properties(worn), given)
     assert now is not None  # without either outline the question is refused
     loss = None if new is None or worn is None else _loss(new, now, given)
     comparison = _comparison(new or now, given)
