@@ -1,0 +1,73 @@
+"""The diagrams agree with the numbers of the rules they belong to."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING, Any
+
+import pytest
+
+from railrules_api.domain.slip import LAWS, Law, Restraint
+from railrules_api.drawing import buckling_path, end_diagram, laying_chart
+from tests.drawing.drawn import SVG, answered, tree, words
+from tests.test_check_cases import cases
+
+if TYPE_CHECKING:
+    from railrules_api.api.service import Service
+
+AXIAL = 1.8e9
+
+
+@pytest.mark.parametrize("law", LAWS)
+@pytest.mark.parametrize("force", [0.0, 2e4, 6e5])
+def test_movement_is_the_integral_of_what_is_missing_of_the_force(law: Law, force: float) -> None:
+    end = end_diagram.End.of(force, AXIAL, Restraint(law, 6000.0, 4e6))
+    far = end.slip.slip_length + 40 * end.slip.decay_length + 1.0
+    steps = 20_000
+    width = far / steps
+    missing = math.fsum((1.0 - end.share((index + 0.5) * width)) * force / AXIAL * width for index in range(steps))
+    assert end.movement(0.0) == pytest.approx(end.slip.movement, rel=1e-9, abs=1e-15)
+    assert missing == pytest.approx(end.slip.movement, rel=1e-4, abs=1e-12)
+    half = end.slip.slip_length / 2
+    assert end.movement(half) <= end.movement(0.0)
+    assert end.movement(far) == pytest.approx(0.0, abs=1e-9)
+
+
+def drawn_case(service: Service, rule: str, part: str) -> tuple[Any, Any, Any]:
+    case = next(case for case in cases() if case["rule"] == rule and part in case["title"])
+    return answered(service, rule, case["inputs"])
+
+
+def test_the_gap_is_written_on_the_diagram(service: Service) -> None:
+    case = next(case for case in cases() if case["rule"] == "thermal.break-gap")
+    given, found, system = answered(service, "thermal.break-gap", case["inputs"])
+    said = words(tree(end_diagram.draw_break(given, found, system)))
+    assert f"gap {found.gap / 0.0254:,.2f} in" in said
+
+
+@pytest.mark.parametrize(
+    "case",
+    [case for case in cases() if case["rule"] == "thermal.buckling" and "defect_amplitude" in case["inputs"]],
+    ids=lambda case: case["title"],
+)
+def test_upper_and_lower_rise_stand_on_the_path(case: dict[str, Any], service: Service) -> None:
+    given, found, system = answered(service, "thermal.buckling", case["inputs"])
+    root = tree(buckling_path.draw(given, found, system))
+    dots = {dot.get("data-mark"): dot for dot in root.iter(f"{SVG}circle") if dot.get("data-mark")}
+    assert ("upper rise" in dots) == (found.upper_rise is not None and bool(found.path))
+    assert ("lower rise" in dots) == (found.lower_rise is not None and bool(found.path))
+    if "upper rise" in dots and "lower rise" in dots:
+        # the lower rise lies further out and further down
+        assert float(dots["lower rise"].get("cx", "")) > float(dots["upper rise"].get("cx", ""))
+        assert float(dots["lower rise"].get("cy", "")) > float(dots["upper rise"].get("cy", ""))
+
+
+def test_the_gap_in_eighths_is_a_plain_fraction(service: Service) -> None:
+    case = next(case for case in cases() if case["rule"] == "thermal.laying-adjustment")
+    given, found, system = answered(service, "thermal.laying-adjustment", case["inputs"])
+    said = words(tree(laying_chart.draw(given, found, system)))
+    value = said[said.index("to the nearest eighth") + 1]
+    whole, *rest = value.removesuffix(" in").split()
+    parts = [whole, *rest]
+    total = sum(float(part) if "/" not in part else int(part.split("/")[0]) / int(part.split("/")[1]) for part in parts)
+    assert abs(total) * 8 == abs(found.gap_eighths)
