@@ -1,0 +1,44 @@
+"""The front page: a job goes in, its answer comes out as tables, drawings and files."""
+
+from __future__ import annotations
+
+import json
+from html import escape
+from string import Template
+from typing import TYPE_CHECKING, Final
+
+from railrules_api.api.resources import operations
+from railrules_api.pages.assets import read
+from railrules_api.pages.layout import page
+from railrules_api.units import UNITS
+
+if TYPE_CHECKING:
+    from railrules_api.api.service import Service
+
+FORMS: Final = {  # media type -> (name of the file for people, its ending)
+    "text/html": ("Calculation sheet (HTML)", "html"),
+    "application/pdf": ("Calculation sheet (PDF)", "pdf"),
+    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": ("Workbook", "xlsx"),
+    "text/csv": ("Bill as CSV", "csv"),
+    "application/json": ("Answer as JSON", "json"),
+}
+
+
+def forms() -> list[tuple[str, str, str]]:
+    """Return the forms that a takeoff can be saved in: media type, name, ending; only those the service offers."""
+    offered = next(operation.media_types for operation in operations() if operation.id == "createTakeoff")
+    return [(media_type, *FORMS[media_type]) for media_type in FORMS if media_type in offered]
+
+
+def front(_service: Service) -> bytes:
+    """Return the page."""
+    labels = {code: unit.label for units in UNITS.values() for code, unit in units.items()}
+    saves = "".join(
+        f'<button type="button" data-accept="{media_type}" data-ending="{ending}">{escape(name)}</button>'
+        for media_type, name, ending in forms()
+    )
+    body = Template(read("text/front.html").decode()).substitute(saves=saves)
+    whole = page("railrules: a relay job, answered", body, here="/", scripts=("front.js",), text=False)
+    # the script reads the names of units here rather than carry a list of its own
+    told = f'<main id="main" data-labels="{escape(json.dumps(labels, ensure_ascii=False))}">'.encode()
+    return whole.replace(b'<main id="main">', told, 1)
