@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import hashlib
 import logging
+import math
 import re
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
@@ -13,19 +14,21 @@ from litestar import HttpMethod, Litestar, Request, Response
 from litestar.exceptions import HTTPException
 from litestar.handlers import HTTPRouteHandler
 
-from railrules_api.api import discovery
+from railrules_api.api import bulk, discovery
 from railrules_api.api.coding import KEPT_FROM, ONCE_FROM, THREAD_FROM, Squeezer, coded_etag, takes_gzip
 from railrules_api.api.edge import ASKED_BY_QUERY, Edge
 from railrules_api.api.headers import accepted, etag_matches, media_type_of
+from railrules_api.api.kept import kept
 from railrules_api.api.operations import Asked, Operation, Parameter, Reply
 from railrules_api.api.problems import MEDIA_TYPE, ProblemError, problem_body
-from railrules_api.api.resources import operations
+from railrules_api.api.resources import calculation_of, operations
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterable
 
     from railrules_api.api.service import Service
 
+_JSON_NUMBER = re.compile(r"-?[0-9]+(\.[0-9]+)?([eE][-+]?[0-9]+)?")
 _LOG = logging.getLogger("railrules")
 SECURITY = {
     "X-Content-Type-Options": "nosniff",
@@ -87,14 +90,28 @@ async def _response(reply: Reply, request: Request[Any, Any, Any], squeezer: Squ
     return Response(body, status_code=200, media_type=reply.media_type, headers={**SECURITY, **headers})
 
 
+def _refuse_number(name: str, value: str) -> None:
+    """Refuse what Python reads as a number and JSON does not: 1_0, blanks around it, digits of other scripts.
+
+    The bounds are the handlers' to keep, who know the unit.
+    """
+    try:
+        number = float(value)
+    except ValueError:
+        return
+    if math.isfinite(number) and not _JSON_NUMBER.fullmatch(value):
+        raise ProblemError(400, f"{name}={value!r}: a number as JSON writes it is wanted"[:300])
+
+
 def _refuse_parameter(parameter: Parameter, value: str) -> None:
-    """Refuse the value of a text parameter that its schema does not allow.
+    """Refuse the value of a parameter that its schema does not allow, whatever form of the answer it is meant for.
 
     Raises:
         ProblemError: 400 telling what would do.
     """
     schema, name = parameter.schema, parameter.name
     if schema["type"] != "string":
+        _refuse_number(name, value)
         return
     allowed = schema.get("enum")
     if allowed is not None:
@@ -123,6 +140,7 @@ def _query(request: Request[Any, Any, Any], operation: Operation) -> dict[str, s
 
 def _endpoint(operation: Operation, service: Service, squeezer: Squeezer) -> Callable[..., Any]:
     wants_body = operation.request is not None
+    handler = operation.handler if wants_body else kept(operation.handler)
     lasting = {} if operation.lifecycle is None else operation.lifecycle.headers()
 
     async def endpoint(request: Request[Any, Any, Any]) -> Response[bytes]:
@@ -138,10 +156,10 @@ def _endpoint(operation: Operation, service: Service, squeezer: Squeezer) -> Cal
                 raise ProblemError(415, f"send application/json, not {sent or 'a body without a type'}"[:300], headers=headers)
             body = await request.body()
         asked = Asked(dict(request.path_params), _query(request, operation), body, accept)
-        if operation.slow or len(body) > service.settings.thread_above_bytes:
-            reply = await asyncio.to_thread(operation.handler, service, asked)
+        if operation.slow or accept in operation.slow_forms or len(body) > service.settings.thread_above_bytes:
+            reply = await asyncio.to_thread(handler, service, asked)
         else:
-            reply = operation.handler(service, asked)
+            reply = handler(service, asked)
         if request.scope.get(ASKED_BY_QUERY):
             # unlike the answer to a POST, that to a QUERY may be kept, and a validator saves sending it again
             etag = f'"{hashlib.sha256(reply.body).hexdigest()[:24]}"'
@@ -161,17 +179,26 @@ def _route(operation: Operation, service: Service, squeezer: Squeezer) -> HTTPRo
     )
 
 
-def create_app(service: Service) -> Litestar:
-    """Build the application around a service."""
+def create_app(service: Service, further: Iterable[Operation] = ()) -> Litestar:
+    """Build the application around a service.
+
+    Args:
+        service: what answers.
+        further: operations besides those of the API, such as the pages for people.
+    """
     squeezer = Squeezer()
-    table = (*operations(), *discovery.operations())
+    table = (*operations(), *discovery.operations(), *further)
+    plain = [operation for operation in table if operation.request_media_type == "application/json"]
     app = Litestar(
-        route_handlers=[_route(operation, service, squeezer) for operation in table],
+        route_handlers=[
+            *(_route(operation, service, squeezer) for operation in plain),
+            bulk.route(calculation_of("takeoffs"), service, SECURITY),
+        ],
         exception_handlers={ProblemError: _on_problem, HTTPException: _on_http, Exception: _on_anything},
         request_max_body_size=service.settings.max_body_bytes,
         openapi_config=None,
         logging_config=None,
     )
-    queried = frozenset(operation.path for operation in table if operation.request is not None)
+    queried = frozenset(operation.path for operation in plain if operation.request is not None)
     app.asgi_handler = Edge(app.asgi_handler, queried)
     return app

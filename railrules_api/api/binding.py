@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from decimal import Decimal
 from functools import cache
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from msgspec import UNSET
 
@@ -21,18 +21,33 @@ from railrules_api.units import UNITS
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    import msgspec
+
     from railrules_api.catalogue.model import Catalogue, Row, Value
     from railrules_api.catalogue.rulebook import Default, Rulebook
 
 
+FIRST_USES = 10
+"""Of how many places that a value of ours was used at the answer tells; the rest are counted."""
+
+
 @dataclass(slots=True)
 class Noted:
-    """A value the caller did not send: where it came from and where it was used."""
+    """A value the caller did not send: where it came from, the first places where it was used, and how many there are."""
 
     about: str
     value: Default | Value | Row
     origin: str
     used_at: list[Path] = field(default_factory=list)
+    uses: int = 0
+
+
+class _Bound(NamedTuple):
+    """A nested record as bound once, with what that left in the binding besides: the same for an equal one elsewhere."""
+
+    value: Any
+    keys: int
+    uses: list[tuple[Noted, Path]]
 
 
 @dataclass(slots=True)
@@ -45,6 +60,8 @@ class Binding:
         refusals: everything wrong with the request so far.
         noted: defaults and catalogue values used, each once.
         keys: number of object members that the decoded request has, to tell duplicate keys.
+        known: nested records bound so far: the segments of a job mostly have their old and new track in common.
+        uses: while a nested record is bound, the uses noted in it.
     """
 
     catalogue: Catalogue
@@ -52,6 +69,8 @@ class Binding:
     refusals: list[Refusal] = field(default_factory=list)
     noted: dict[tuple[str, str], Noted] = field(default_factory=dict)
     keys: int = 0
+    known: dict[msgspec.Struct, _Bound] = field(default_factory=dict)
+    uses: list[tuple[Noted, Path]] | None = None
 
     def refuse(self, path: Path, reason: str, **details: Any) -> None:  # noqa: ANN401  passed to the record as they are
         """Note a refusal and go on."""
@@ -62,7 +81,15 @@ class Binding:
         entry = self.noted.get(key)
         if entry is None:
             entry = self.noted[key] = Noted(about, value, key[0])
-        entry.used_at.append(path)
+        self.use(entry, path)
+
+    def use(self, entry: Noted, path: Path) -> None:
+        """Note one more use of a value of ours."""
+        entry.uses += 1
+        if entry.uses <= FIRST_USES:
+            entry.used_at.append(path)
+        if self.uses is not None:
+            self.uses.append((entry, path))
 
 
 _MISSING = object()
@@ -152,6 +179,10 @@ def _amount(given: Any, binding: Binding, path: Path) -> Amount:  # noqa: ANN401
     return Amount(given.value)
 
 
+def _number(given: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401, ARG001  a binder's signature
+    return given + 0.0  # 0.0 for -0.0: the two are equal, so nothing may hang on which of them was sent
+
+
 def _plain(given: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401, ARG001  a binder's signature
     return given
 
@@ -188,16 +219,52 @@ def _many(record: type, *, one_unit: bool) -> Callable[[Any, Binding, Path], Any
     return bind
 
 
+def _nested(record: type) -> Callable[[Any, Binding, Path], Any]:
+    """Return the binder of a nested record, which binds equal ones once: their values are the same, and immutable."""
+    one = binder_of(record)
+    if len(slots_of(record)) < _WORTH_KEEPING:
+        return one
+
+    def bind(given: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401
+        try:
+            found = binding.known.get(given)
+        except TypeError:  # it has a list in it
+            return one(given, binding, path)
+        if found is not None:
+            binding.keys += found.keys
+            for entry, below in found.uses:
+                binding.use(entry, (*path, *below))
+            return found.value
+        outer, refused, keys = binding.uses, len(binding.refusals), binding.keys
+        binding.uses = []
+        value = one(given, binding, path)
+        uses, binding.uses = binding.uses, outer
+        if outer is not None:
+            outer.extend(uses)
+        if len(binding.refusals) == refused and len(binding.known) < _MOST_KEPT:
+            depth = len(path)
+            binding.known[given] = _Bound(value, binding.keys - keys, [(entry, at[depth:]) for entry, at in uses])
+        return value
+
+    return bind
+
+
+_WORTH_KEEPING = 4
+"""Records of fewer fields are bound as quickly as they are found."""
+_MOST_KEPT = 64
+"""So many different ones are kept: a job that has more of them has little in common, and no crafted one can fill the table."""
+
+
 def _slot_binder(slot: Slot) -> Callable[[Any, Binding, Path], Any]:
     if slot.shape == "quantity":
         return _quantity(slot)
     if slot.shape == "record":
         assert slot.record is not None
-        return binder_of(slot.record)
+        return _nested(slot.record)
     if slot.shape == "records":
         assert slot.record is not None
         return _many(slot.record, one_unit=slot.field.one_unit)
-    simple = {"amount": _amount, "decimal": _decimal, "numbers": _tuple, "texts": _tuple}
+    simple = {"number": _number, "amount": _amount, "decimal": _decimal, "numbers": _tuple, "texts": _tuple}
     return simple.get(slot.shape, _plain)
 
 

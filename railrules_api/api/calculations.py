@@ -4,34 +4,34 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Annotated, Any, Literal
+from functools import lru_cache
+from typing import TYPE_CHECKING, Annotated, Any, Literal, NamedTuple
 
 import msgspec
 from msgspec import UNSET, Meta, UnsetType
 
-from railrules_api.api import csv_form
+from railrules_api.api import csv_form, sheet_form
 from railrules_api.api.answering import writer_of
 from railrules_api.api.binding import Binding, binder_of
 from railrules_api.api.decoding import decode, refuse_duplicates
 from railrules_api.api.envelope import Assumption, CautionNote, Citation, Step, Versions
 from railrules_api.api.explaining import steps_of
-from railrules_api.api.problems import pointer, refused
+from railrules_api.api.problems import refused
 from railrules_api.api.wire import PLAIN_TEXT, StructType, answer_type, request_fields
 from railrules_api.catalogue.model import Row, Value
 from railrules_api.domain.errors import Refusal, RefusedError
 from railrules_api.rules.model import Working
-from railrules_api.rules.ordering import AllowanceTerms, Order, order_lines
+from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, Order, order_lines
 from railrules_api.rules.takeoff import takeoff
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Mapping
 
     from railrules_api.api.service import Service
     from railrules_api.catalogue.rulebook import Default, Rulebook
     from railrules_api.rules.model import Cite, Rule
     from railrules_api.units import System
 
-_FIRST_USES = 10
 _PRINTED = Meta(max_length=80, min_length=1, pattern=PLAIN_TEXT)
 
 
@@ -64,6 +64,7 @@ _EXTRAS: list[tuple[str, Any, Any]] = [
     ),
     ("explain", Annotated[bool, Meta(description="Add each formula with its numbers.")] | UnsetType, UNSET),
     ("rulebook", Annotated[RulebookChoice, Meta(description="Rulebook to answer with.")] | UnsetType, UNSET),
+    ("document", Annotated[sheet_form.Document, Meta(description="Title block of a sheet.")] | UnsetType, UNSET),
 ]
 
 
@@ -189,7 +190,7 @@ def bind(resource: Calculation, body: bytes, service: Service) -> Bound:
     binding = Binding(service.catalogue, service.house)
     binding.rulebook, keys = _chosen_rulebook(struct.rulebook, service, binding)
     given = binder_of(resource.rule.input)(struct, binding, ())
-    binding.keys += keys + (struct.units is not UNSET) + (struct.explain is not UNSET)
+    binding.keys += keys + (struct.units is not UNSET) + (struct.explain is not UNSET) + sheet_form.keys_of(struct.document)
     refuse_duplicates(body, binding.keys)
     if binding.refusals:
         raise refused(binding.refusals, struct)
@@ -216,8 +217,9 @@ def assumptions(bound: Bound, service: Service) -> list[Assumption]:
             about=entry.about,
             value=_printed(entry.value),
             cite=service.citation_of(entry.value.provenance),
-            used_at=[pointer(path) for path in entry.used_at[:_FIRST_USES]],
-            uses=len(entry.used_at),
+            # steps are names of fields and positions, in which nothing is to be escaped
+            used_at=["".join([f"/{step}" for step in path])[:500] for path in entry.used_at],
+            uses=entry.uses,
         )
         for (origin, name), entry in bound.binding.noted.items()
     ]
@@ -256,8 +258,50 @@ def refuse_infinite(value: object) -> None:
             refuse_infinite(getattr(value, name))
 
 
-def worked(resource: Calculation, bound: Bound, service: Service) -> tuple[Any, tuple[Working, ...]]:
+class _Same(NamedTuple):
+    """Objects by identity: those of a running service last as long as it does, and to compare their contents would be slow."""
+
+    objects: tuple[Any, ...]
+
+    def __hash__(self) -> int:
+        return hash(tuple([id(thing) for thing in self.objects]))
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, _Same) or len(self.objects) != len(other.objects):
+            return False
+        return all(thing is known for thing, known in zip(self.objects, other.objects, strict=True))
+
+
+@lru_cache(maxsize=256)
+def _said_of(asked: _Same) -> tuple[list[CautionNote], list[Citation]]:
+    """Return the cautions and sources of a service's rules."""
+    service, *rules = asked.objects
+    return cautions(rules, service), sources(rules, service)
+
+
+@lru_cache(maxsize=64)
+def _kept_terms(asked: _Same) -> Mapping[str, ItemTerms]:
+    """Return the terms of a service's rulebook."""
+    service, rulebook = asked.objects
+    found: Mapping[str, ItemTerms] = service.terms(rulebook)
+    return found
+
+
+def _terms(service: Service, rulebook: Rulebook) -> Mapping[str, ItemTerms]:
+    """Return how each item is ordered; a rulebook that a request has changed is not worth keeping."""
+    if service.rulebooks.get(rulebook.id) is rulebook:
+        return _kept_terms(_Same((service, rulebook)))
+    return service.terms(rulebook)
+
+
+def worked(resource: Calculation, bound: Bound, service: Service, *, finite: bool = True) -> tuple[Any, tuple[Working, ...]]:
     """Put a bound request to its rule; return what it found and every use of a rule on the way.
+
+    Args:
+        resource: the rule as a resource.
+        bound: the request.
+        service: what the service knows.
+        finite: look through everything found for what is not a number; False where the caller does so himself.
 
     Raises:
         ProblemError: the rule refuses the input.
@@ -265,11 +309,12 @@ def worked(resource: Calculation, bound: Bound, service: Service) -> tuple[Any, 
     rule = resource.rule
     try:
         if rule is takeoff.RULE:
-            found, workings = takeoff.take_off(bound.given, service.terms(bound.rulebook))
+            found, workings = takeoff.take_off(bound.given, _terms(service, bound.rulebook))
         else:
             found = rule.evaluate(bound.given)
             workings = (Working(rule, "", bound.given, found),)
-        refuse_infinite(found)
+        if finite:
+            refuse_infinite(found)
     except RefusedError as error:
         raise refused(error.refusals, bound.struct) from error
     except (OverflowError, ZeroDivisionError) as error:
@@ -283,21 +328,41 @@ def answer_struct(resource: Calculation, bound: Bound, service: Service) -> msgs
     Raises:
         ProblemError: the rule refuses the input.
     """
-    found, workings = worked(resource, bound, service)
+    # every number of a takeoff is looked at while it is written, so that its thousands of records are gone through once
+    late = resource.rule is takeoff.RULE
+    found, workings = worked(resource, bound, service, finite=not late)
+    try:
+        try:
+            return _answer_struct(resource, bound, service, found, workings)
+        except RefusedError:
+            refuse_infinite(found)  # says it more exactly, where it applies
+            raise
+    except RefusedError as error:
+        raise refused(error.refusals, bound.struct) from error
+
+
+def _answer_struct(
+    resource: Calculation,
+    bound: Bound,
+    service: Service,
+    found: Any,  # noqa: ANN401  a result
+    workings: tuple[Working, ...],
+) -> msgspec.Struct:
     rule = resource.rule
     used = tuple({working.rule.id: working.rule for working in workings}.values())
+    said = _said_of(_Same((service, *used)))
     values: dict[str, Any] = {
         "rule": rule.id,
         "title": rule.title,
         "result": writer_of(rule.output, bound.system)(found),
         "assumptions": assumptions(bound, service),
-        "cautions": cautions(used, service),
-        "sources": sources(used, service),
+        "cautions": said[0],
+        "sources": said[1],
         "versions": service.versions(bound.rulebook),
     }
     if resource.orders:
         write = writer_of(Order, bound.system)
-        ordered = order_lines(found.lines, service.terms(bound.rulebook), AllowanceTerms())
+        ordered = order_lines(found.lines, _terms(service, bound.rulebook), AllowanceTerms())
         values["orders"] = [write(order) for order in ordered]
     if bound.explain:
         values["explanation"] = [step for working in workings for step in steps_of(working)]
@@ -313,6 +378,23 @@ def answer(resource: Calculation, body: bytes, service: Service) -> bytes:
     return msgspec.json.encode(answer_struct(resource, bind(resource, body, service), service))
 
 
+def answer_on_paper(resource: Calculation, body: bytes, service: Service, media_type: str) -> bytes:
+    """Answer with a calculation sheet or a workbook.
+
+    Raises:
+        ProblemError: the request is malformed or refused, or the form cannot be made here (406).
+    """
+    bound = bind(resource, body, service)
+    sheet_form.refuse_long(bound, media_type)
+    found, workings = worked(resource, bound, service)
+    if resource.orders:
+        orders = order_lines(found.lines, _terms(service, bound.rulebook), AllowanceTerms())
+    else:
+        orders = getattr(found, "orders", ())
+    answered = sheet_form.Answered(found, workings, orders)
+    return sheet_form.encode(sheet_form.material(resource.rule, bound, answered, service), media_type)
+
+
 def answer_csv(resource: Calculation, body: bytes, service: Service) -> bytes:
     """Answer a takeoff in CSV.
 
@@ -321,4 +403,7 @@ def answer_csv(resource: Calculation, body: bytes, service: Service) -> bytes:
     """
     bound = bind(resource, body, service)
     found, _ = worked(resource, bound, service)
-    return csv_form.encode(found, bound.system)
+    try:
+        return csv_form.encode(found, bound.system)
+    except RefusedError as error:
+        raise refused(error.refusals, bound.struct) from error

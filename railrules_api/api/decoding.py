@@ -45,13 +45,14 @@ def decode(body: bytes, model: type[msgspec.Struct]) -> Any:  # noqa: ANN401  an
     if not body:
         raise malformed("the body is empty; send a JSON object")
     try:
-        return _decoder(model).decode(body)
+        try:
+            return _decoder(model).decode(body)
+        except msgspec.ValidationError as error:
+            if "Expected `int`, got `float`" not in str(error):
+                raise
+            # what stands behind the float has not been read yet, so all can still go wrong that could before
+            return msgspec.convert(_whole_floats_to_ints(msgspec.json.decode(body)), model, strict=True)
     except msgspec.ValidationError as error:
-        if "Expected `int`, got `float`" in str(error):
-            try:
-                return msgspec.convert(_whole_floats_to_ints(msgspec.json.decode(body)), model, strict=True)
-            except msgspec.ValidationError as second:
-                raise schema_refusal(second, body, model) from second
         raise schema_refusal(error, body, model) from error
     except msgspec.DecodeError as error:
         raise malformed(f"the body is not JSON: {error}") from error

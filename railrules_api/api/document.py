@@ -9,9 +9,9 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from railrules_api import __version__
-from railrules_api.api.document_words import DESCRIPTION, FORMS, HEADERS, PROBLEMS
+from railrules_api.api.document_words import DESCRIPTION, FORMS, HEADERS, LARGEST_FORM, PROBLEMS
 from railrules_api.api.envelope import Problem
-from railrules_api.api.examples import example_id, requests, worked_answer
+from railrules_api.api.examples import example_id, example_request, worked_answer
 from railrules_api.api.problems import MEDIA_TYPE, TITLES, problem_body
 from railrules_api.api.resources import TAGS, operations
 from railrules_api.api.wire import LARGEST, PLAIN_TEXT
@@ -23,12 +23,12 @@ if TYPE_CHECKING:
     from railrules_api.api.service import Service
 
 _REF = "#/components/schemas/{name}"
-_SHARED = (400, 404, 405, 406, 500)
+_SHARED = (400, 401, 403, 404, 405, 406, 408, 414, 429, 431, 500, 503)
 _WITH_BODY = (413, 415, 422)
 _SMALL = 2**31
 _COMPONENT_NAME = re.compile(r"^[A-Z][A-Za-z0-9]*$")
 
-_ON_ALL = ("X-Request-Id", "traceparent")
+_ON_ALL = ("X-Request-Id", "traceparent", "RateLimit")
 
 
 # ---------------------------------------------------------------- schemas
@@ -176,12 +176,15 @@ def _content(operation: Operation, names: dict[str, str], example: Any) -> dict[
             content[media_type] = {"schema": {"$ref": names[operation.answer.__name__]}}
             if example is not None:
                 content[media_type]["examples"] = {"worked": {"summary": "A request that runs", "value": example}}
+        elif media_type in FORMS:
+            about, pattern, shown = FORMS[media_type]
+            schema = {"type": "string", "maxLength": LARGEST_FORM, "description": about}
+            if pattern:
+                content[media_type] = {"schema": {**schema, "pattern": pattern}, "example": shown}
+            else:
+                content[media_type] = {"schema": {**schema, "format": "binary"}}
         else:
-            pattern, example_text = FORMS[media_type]
-            content[media_type] = {
-                "schema": {"type": "string", "maxLength": 100_000_000, "pattern": pattern},
-                "example": example_text,
-            }
+            raise ValueError(f"{operation.id}: nothing is said about the form {media_type}")
     return content
 
 
@@ -226,12 +229,13 @@ def _operation(operation: Operation, names: dict[str, str], service: Service) ->
         ]
     if operation.request is not None:
         content: dict[str, Any] = {"schema": {"$ref": names[operation.request.__name__]}}
-        if operation.id in requests():
-            content["examples"] = {"worked": {"summary": "A request that runs", "value": requests()[operation.id]}}
+        example = example_request(operation)
+        if example is not None:
+            content["examples"] = {"worked": {"summary": "A request that runs", "value": example}}
         described["requestBody"] = {
             "required": True,
             "description": "The question; what it leaves out is taken from rulebook or catalogue and told in the answer.",
-            "content": {"application/json": content},
+            "content": {operation.request_media_type: content},
         }
     described["responses"] = _answers(operation, names, worked_answer(service, operation))
     return described
@@ -242,7 +246,7 @@ def _operation(operation: Operation, names: dict[str, str], service: Service) ->
 
 def _problem_response(status: int, names: dict[str, str]) -> dict[str, Any]:
     detail, faults = PROBLEMS[status]
-    own = ["Allow"] if status == 405 else []  # noqa: PLR2004  the one status with a header of its own
+    own = {401: ["WWW-Authenticate"], 405: ["Allow"], 429: ["Retry-After"], 503: ["Retry-After"]}.get(status, [])
     return {
         "description": TITLES[status][1] + ".",
         "headers": _header_refs("Cache-Control", *own, *_ON_ALL),
@@ -309,7 +313,8 @@ def build(service: Service) -> dict[str, Any]:
                 "x-internal": False,
             }
         ],
-        "security": [],
+        # keys are the operator's choice: the empty requirement says that a service without them answers everybody
+        "security": [{}, {"ApiKey": []}],
         "tags": [{"name": name, "description": about} for name, about in sorted(TAGS.items())],
         "paths": paths,
         "components": {
@@ -319,6 +324,13 @@ def build(service: Service) -> dict[str, Any]:
                 _component(name): {"description": about, "schema": schema, "example": example}
                 for name, (about, schema, example) in HEADERS.items()
                 if name not in unused
+            },
+            "securitySchemes": {
+                "ApiKey": {
+                    "type": "http",
+                    "scheme": "bearer",
+                    "description": "The key that the operator of the service gave out, where it asks for keys.",
+                }
             },
         },
     }

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any, Final
 
 from railrules_api.api.envelope import Fault
+from railrules_api.api.wire import PLAIN_TEXT
 
 DESCRIPTION: Final = (
     "Quantities, train loads, salvage and cost of relaying jointed track with continuous welded rail, and the checks that show "
@@ -18,9 +19,14 @@ PROBLEMS: dict[int, tuple[str, tuple[Fault, ...]]] = {  # status -> an example o
         "the body is not JSON: JSON is malformed: unexpected character (byte 12)",
         (Fault("", "the body is not JSON: JSON is malformed: unexpected character (byte 12)"),),
     ),
+    401: ("send a key of this service as Authorization: Bearer KEY", ()),
+    403: ("the key does not open this resource", ()),
     404: ("rail sections has no row '136-RE'; near: 136RE, 136RE-10", ()),
     405: ("this resource does not know the method; the Allow header lists those it does", ()),
     406: ("answers come as application/json", ()),
+    408: ("the request did not arrive in time", ()),
+    414: ("the address of the request is longer than the service reads", ()),
+    431: ("the header of the request is larger than the service reads", ()),
     413: ("the request body is larger than the service reads", ()),
     415: ("send application/json, not text/plain", ()),
     422: (
@@ -36,7 +42,9 @@ PROBLEMS: dict[int, tuple[str, tuple[Fault, ...]]] = {  # status -> an example o
             ),
         ),
     ),
+    429: ("the requests of this key are used up for now; Retry-After says when to come again", ()),
     500: ("the service failed on this request; the fault is ours", ()),
+    503: ("the service has more work than it can do; Retry-After says when to come again", ()),
 }
 HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schema, example)
     "Cache-Control": (
@@ -69,6 +77,21 @@ HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schem
         {"type": "string", "maxLength": 100, "pattern": r"^[A-Z, ]*$"},
         "GET, HEAD, OPTIONS",
     ),
+    "WWW-Authenticate": (
+        "How to show a key.",
+        {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
+        'Bearer realm="railrules"',
+    ),
+    "Retry-After": (
+        "Seconds to wait before the next attempt.",
+        {"type": "integer", "format": "int32", "minimum": 0, "maximum": 86400},
+        1,
+    ),
+    "RateLimit": (
+        "What is left of the quota; sent while the operator has limits on.",
+        {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
+        '"default";r=50;t=30',
+    ),
     "Deprecation": (
         "Since when the operation is deprecated (RFC 9745): seconds since 1970 after an @.",
         {"type": "string", "maxLength": 20, "pattern": r"^@[0-9]+$"},
@@ -80,9 +103,26 @@ HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schem
         "Fri, 31 Dec 2027 00:00:00 GMT",
     ),
 }
-FORMS: Final = {  # media type -> (pattern of the text, example); forms that are not here are binary
+LARGEST_FORM: Final = 100_000_000
+# media type -> (about, pattern, example) of the forms that are not JSON; no pattern: bytes
+FORMS: dict[str, tuple[str, str, str]] = {
     # RFC 4180: lines end in CR LF, so the rule against control characters does not hold here
-    "text/csv": (r"^[^\x00-\x09\x0b\x0c\x0e-\x1f\x7f]*$", "record,of,rule,item\r\ntotal,,,new-rail\r\n"),
-    "image/svg+xml": (r"^[^\x00-\x08\x0b\x0c\x0e-\x1f\x7f]*$", '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"/>'),
-    "image/vnd.dxf": (r"^[^\x00-\x08\x0b\x0c\x0e-\x1f\x7f]*$", "  0\nEOF\n"),
+    "text/csv": (
+        "Rows with a line of headings, for spreadsheets.",
+        r"^[^\x00-\x08\x0b\x0c\x0e-\x1f\x7f]*$",
+        "record,of,rule,item\r\ntotal,,,new-rail\r\n",
+    ),
+    "image/svg+xml": (
+        "A drawing, to scale.",
+        r"^<[^\x00-\x08\x0b\x0c\x0e-\x1f\x7f]*$",
+        '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 210 297"></svg>',
+    ),
+    "image/vnd.dxf": ("Lines and arcs for drawing programs.", r"^[^\x00-\x08\x0b\x0c\x0e-\x1f\x7f]*$", "0\r\nEOF\r\n"),
+    "text/html": (
+        "A page to read and print.",
+        r"^<[^\x00-\x08\x0b\x0c\x0e-\x1f\x7f]*$",
+        "<!doctype html><title>railrules</title>",
+    ),
+    "application/pdf": ("A page to print.", "", ""),
+    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": ("A workbook.", "", ""),
 }

@@ -81,9 +81,9 @@ class Edge:
 
         async def tell(message: Message) -> None:
             if message["type"] == "http.response.start":
-                headers = [*message["headers"], *added]
+                headers = [(name, _allow(value, queryable) if name == b"allow" else value) for name, value in message["headers"]]
+                headers += added
                 if queryable:
-                    headers = [(name, _with_query(value) if name == b"allow" else value) for name, value in headers]
                     headers.append((b"accept-query", b"application/json"))
                 message["headers"] = headers
             await send(message)
@@ -91,6 +91,9 @@ class Edge:
         await self.app(inner, receive, tell)
 
 
-def _with_query(allow: bytes) -> bytes:
-    methods = {method.strip() for method in allow.split(b",")} | {QUERY.encode()}
+def _allow(sent: bytes, queryable: bool) -> bytes:  # noqa: FBT001  private, one caller
+    """Return the methods in order, which the framework's set is not, with QUERY where it is answered."""
+    methods = {method.strip() for method in sent.split(b",")}
+    if queryable:
+        methods.add(QUERY.encode())
     return b", ".join(sorted(methods))

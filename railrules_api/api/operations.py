@@ -75,7 +75,9 @@ class Operation:
         links: operations that an answer leads to, as OpenAPI link objects by name.
         lifecycle: when it is deprecated and gone; None while it is neither.
         slow: it is worked in a thread, so that others are served meanwhile.
+        slow_forms: media types of the answer that are, where the others are quick.
         handler: from the service and what was asked to the reply.
+        request_media_type: of the body; another than JSON's is a stream of lines, which has a route of its own.
     """
 
     method: Method
@@ -94,3 +96,5 @@ class Operation:
     links: Mapping[str, Any] = field(default_factory=dict)
     lifecycle: Lifecycle | None = None
     slow: bool = False
+    slow_forms: tuple[str, ...] = ()
+    request_media_type: str = "application/json"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
 import msgspec
@@ -174,9 +175,15 @@ def _raw_at(body: bytes, path: Path) -> object:
     return value
 
 
+@cache
+def _type_info(model: type) -> msgspec.inspect.Type:
+    # taking a schema apart costs more than most answers, and rubbish must not be the dearest request there is
+    return msgspec.inspect.type_info(model)
+
+
 def _allowed_at(model: type, path: Path) -> tuple[str, ...]:
     """Return the closed list of words at a path of a request type, empty where there is none."""
-    info: Any = msgspec.inspect.type_info(model)
+    info: Any = _type_info(model)
     for step in (*path, None):
         while True:
             if isinstance(info, msgspec.inspect.Metadata):

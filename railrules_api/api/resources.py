@@ -8,9 +8,9 @@ from typing import TYPE_CHECKING, Annotated, Any, Literal
 import msgspec
 from msgspec import Meta
 
+from railrules_api.api import bulk, csv_form, drawn, profile_pages, sheet_form
 from railrules_api.api import catalogue_pages as pages
-from railrules_api.api import csv_form, profile_pages
-from railrules_api.api.calculations import answer, answer_csv, calculation
+from railrules_api.api.calculations import answer, answer_csv, answer_on_paper, calculation
 from railrules_api.api.envelope import Versions
 from railrules_api.api.operations import Asked, Operation, Parameter, Reply
 from railrules_api.api.wire import PLAIN_TEXT
@@ -122,12 +122,10 @@ def _profile_operation() -> Operation:
         method="GET", path="/v1/rail-sections/{id}/profile", id="getRailSectionProfile", tag="sections",
         summary="Draw a rail section",
         description=(
-            "The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and "
-            "dark), as points "
-            "with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only "
-            "where the service "
-            "has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm with units=si; when "
-            "`units` is left out, what the section's own drawing is in."
+            "The section from its true geometry: as a dimensioned drawing (SVG, to scale on A4 and Letter, light and dark), as "
+            "points with their chord error (JSON), or as lines and arcs for drawing programs (DXF R12, millimetres; only where "
+            "the service has the library for it). Wear is laid over the new section. Lengths in the query are in, or mm with "
+            "units=si; when `units` is left out, what the section's own drawing is in."
         ),
         answer=profile_pages.SectionProfile, handler=profile_pages.profile_reply, media_types=profile_pages.MEDIA_TYPES,
         parameters=(_ID, _UNITS, *profile_pages.PARAMETERS, _VERSION),
@@ -138,8 +136,14 @@ def _calculation_operation(resource: Calculation) -> Operation:
     rule = resource.rule
 
     def handle(service: Service, asked: Asked) -> Reply:
+        drawn.sheet_of(asked)  # refused whatever form is asked for
         if asked.accept == csv_form.MEDIA_TYPE:
-            return Reply(answer_csv(resource, asked.body, service), media_type="text/csv; charset=utf-8")
+            return Reply(answer_csv(resource, asked.body, service), media_type=csv_form.MEDIA_TYPE)
+        if asked.accept == drawn.MEDIA_TYPE:
+            return drawn.draw(resource, asked, service)
+        if asked.accept in sheet_form.HEADERS:
+            body = answer_on_paper(resource, asked.body, service, asked.accept)
+            return Reply(body, media_type=asked.accept, headers=sheet_form.HEADERS[asked.accept])
         return Reply(answer(resource, asked.body, service))
 
     if rule is takeoff.RULE:
@@ -153,12 +157,16 @@ def _calculation_operation(resource: Calculation) -> Operation:
             request=resource.request,
             answer=resource.answer,
             handler=handle,
-            media_types=("application/json", csv_form.MEDIA_TYPE),
+            media_types=("application/json", csv_form.MEDIA_TYPE, drawn.MEDIA_TYPE, *sheet_form.SHEETS, sheet_form.XLSX),
+            slow_forms=(*sheet_form.SHEETS, sheet_form.XLSX),
+            parameters=drawn.PARAMETERS,
         )
     return Operation(
         method="POST", path=resource.path, id=_camel("calculate " + rule.path.rpartition("/")[2]),
         tag=rule.id.partition(".")[0],
         summary=rule.title, description=rule.summary, request=resource.request, answer=resource.answer, handler=handle,
+        media_types=("application/json", *((drawn.MEDIA_TYPE,) if drawn.is_drawn(resource) else ()), *sheet_form.SHEETS),
+        slow_forms=sheet_form.SHEETS,
         slow=rule is properties.RULE,  # torsion takes tenths of a second
     )  # fmt: skip
 
@@ -222,6 +230,7 @@ def operations() -> tuple[Operation, ...]:
         ),
     ]  # fmt: skip
     table += [_calculation_operation(resource) for resource in calculations()]
+    table.append(bulk.operation(calculation_of(takeoff.RULE.id)))
     table += [
         Operation(
             method="GET", path=f"/health/{name}", id=f"health{name.title()}", tag="service", summary=about,

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from types import MappingProxyType
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from railrules_api import __version__
 from railrules_api.api.envelope import Citation, Versions
@@ -19,17 +19,20 @@ if TYPE_CHECKING:
     from railrules_api.catalogue.rulebook import Rulebook
 
 
+def setting(default: Any, about: str, *, unit: str = "", least: float = 0, most: float = 2**40) -> Any:  # noqa: ANN401  a field
+    """Return a dataclass field that is a setting: its default, what it does, its unit and its limits."""
+    return field(default=default, metadata={"about": about, "unit": unit, "least": least, "most": most})
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settings:
-    """Limits that the HTTP edge keeps wherever it runs.
+    """Limits that the HTTP edge keeps wherever it runs; `railrules serve --settings` tells them with those of the server."""
 
-    Attributes:
-        max_body_bytes: largest request body read.
-        thread_above_bytes: requests with more body than this are worked in a thread, so that others are served meanwhile.
-    """
-
-    max_body_bytes: int = 16 * 1024 * 1024
-    thread_above_bytes: int = 20_000
+    max_body_bytes: int = setting(16 * 1024 * 1024, "largest request body read", unit="bytes", least=1024)
+    max_items: int = setting(1_000_000, "most values in one request body, counted as commas", least=100)
+    thread_above_bytes: int = setting(
+        20_000, "requests with more body than this are worked in a thread, so that others are served meanwhile", unit="bytes"
+    )
 
 
 @dataclass(frozen=True, slots=True)

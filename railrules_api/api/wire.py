@@ -204,6 +204,7 @@ def _request_type(record: type) -> StructType:
         frozen=True,
         kw_only=True,
         forbid_unknown_fields=True,
+        gc=False,  # a tree of plain values: nothing in it can point back
     )
 
 
@@ -242,4 +243,5 @@ def _answer_type(record: type) -> StructType:
         module=__name__,
         frozen=True,
         kw_only=True,
+        gc=False,
     )

@@ -1,92 +1,127 @@
-"""Costs as ratios to the floor, in one run, on CPU time; nothing here asserts a time.
+"""Print the table of costs, the table of growth, and as the last line the same as JSON. Nothing here asserts a time.
 
-The floor of a request is what it takes to read it and to write its answer: decode the body into the request struct, encode the
-answer's struct again. Everything above the floor is ours.
+The floor of a request is what it takes to read it and to write its answer: decode the body into the request's struct, encode the
+answer's struct. Everything above it is ours. Times are CPU time, ratios are of times taken in turns in this run.
 """
 
 from __future__ import annotations
 
-import copy
+import argparse
 import json
-import time
-from collections.abc import Callable
-from typing import Any
+import sys
+from typing import TYPE_CHECKING
 
-import msgspec
+from railrules_api.api.service import start
+from tests.bench import over_http
+from tests.bench.in_process import rule_costs, takeoff_costs, units_costs
 
-from railrules_api.api.calculations import answer, answer_struct, bind
-from railrules_api.api.decoding import decode
-from railrules_api.api.examples import requests
-from railrules_api.api.resources import calculation_of, operations
-from railrules_api.api.service import Service, start
-from railrules_api.app.job_file import job
-from tests.support.demo import DEMO
+if TYPE_CHECKING:
+    from tests.bench.in_process import Cost
 
-ROUNDS = 3
+CHECKS = ("thermal.force", "thermal.break-gap", "thermal.buckling", "strength.vertical-bending", "thermal.restraint")
 
 
-def cost(work: Callable[[], object]) -> float:
-    """Return the least CPU time of a call over several rounds, each long enough to be measured [s]."""
-    work()
-    began = time.process_time()
-    work()
-    calls = max(1, int(0.05 / max(time.process_time() - began, 1e-6)))
-    least = float("inf")
-    for _ in range(ROUNDS):
-        began = time.process_time()
-        for _ in range(calls):
-            work()
-        least = min(least, (time.process_time() - began) / calls)
-    return least
+def _say(text: str) -> None:
+    sys.stdout.write(f"{text}\n")
+    sys.stdout.flush()
 
 
-def line_of(segments: int) -> bytes:
-    """Return a job of so many half-mile segments of plain line, one behind the other."""
-    body: dict[str, Any] = job(DEMO)
-    first = copy.deepcopy(body["segments"][0])
-    first.pop("curves", None)
-    first.pop("features", None)
-    parts = []
-    for position in range(segments):
-        part = {**first, "name": f"segment {position + 1}"}
-        part["begin"] = {"value": position / 2, "unit": "mi"}
-        part["end"] = {"value": (position + 1) / 2, "unit": "mi"}
-        parts.append(part)
-    body["segments"] = parts
-    return json.dumps(body).encode()
+class Report:
+    """Rows of one table after another, and all of their numbers for the last line."""
+
+    def __init__(self) -> None:
+        self.numbers: dict[str, float] = {}
+
+    def heading(self, text: str) -> None:
+        """Print the heading of a table."""
+        _say(f"\n{text}\n{'-' * len(text)}")
+
+    def row(self, name: str, value: float, unit: str = "x", note: str = "") -> None:
+        """Print a row and keep its number."""
+        self.numbers[name] = round(value, 4)
+        _say(f"{name:62}{value:>12,.2f} {unit:8}{note}")
 
 
-def ratio(service: Service, rule: str, body: bytes) -> tuple[float, float]:
-    """Return the cost of a whole answer [s] and its ratio to the floor of the same bytes."""
-    resource = calculation_of(rule)
-    struct = answer_struct(resource, bind(resource, body, service), service)
-    floor = cost(lambda: (decode(body, resource.request), msgspec.json.encode(struct)))
-    whole = cost(lambda: answer(resource, body, service))
-    return whole, whole / floor
+def _takeoffs(report: Report, found: dict[int, Cost]) -> None:
+    report.heading("takeoff against the floor: decode + encode of the same bytes")
+    for size, cost in found.items():
+        bound, rules, written = (share / cost.whole * 100 for share in cost.steps)
+        note = f"read and bind {bound:.0f} %, rules {rules:.0f} %, write {written:.0f} %"
+        report.row(f"takeoff of {size} segments, x floor", cost.whole / cost.floor, note=note)
+        report.row(f"takeoff of {size} segments, per segment", cost.whole / size * 1e6, "CPU µs")
+    if 10 in found and (larger := max(found)) > 10:
+        ratio = (found[larger].whole / larger) / (found[10].whole / 10)
+        report.row(f"a segment of {larger}, x a segment of 10", ratio)
 
 
-def main() -> None:
-    """Print the table and, as the last line, the same as JSON."""
-    service = start()
-    rows: list[tuple[str, float, float]] = []
-    for segments in (1, 10, 100):
-        whole, against_floor = ratio(service, "takeoffs", line_of(segments))
-        rows.append((f"takeoff of {segments} segments, per segment", whole / segments, against_floor))
-    for operation in operations():
-        example = requests().get(operation.id)
-        if operation.path.startswith("/v1/") and example is not None and operation.tag != "takeoffs":
-            rule = operation.path.removeprefix("/v1/").replace("/", ".")
-            try:
-                calculation_of(rule)
-            except KeyError:
-                continue
-            whole, against_floor = ratio(service, rule, json.dumps(example).encode())
-            rows.append((rule, whole, against_floor))
-    print(f"{'what':44}{'CPU us':>12}{'x floor':>10}")
-    for name, whole, against_floor in rows:
-        print(f"{name:44}{whole * 1e6:12.1f}{against_floor:10.2f}")
-    print(json.dumps({name: round(against_floor, 3) for name, _, against_floor in rows}))
+def _rules(report: Report, found: dict[str, Cost]) -> None:
+    report.heading("rules on the document's examples against the same floor")
+    for rule, cost in sorted(found.items(), key=lambda item: -item[1].whole):
+        mark = "check" if rule in CHECKS else "section" if rule.startswith("sections.") else ""
+        report.row(f"{rule}, x floor", cost.whole / cost.floor, note=f"{cost.whole * 1e6:,.0f} CPU µs  {mark}")
+
+
+def _units(report: Report) -> None:
+    report.heading("a small part of a takeoff with a quantity of pint for every value")
+    found = units_costs()
+    report.row("pint, x the rules with their lines, checks and notes", found["pint"] / found["rules"])
+    report.row("pint, x plain arithmetic", found["pint"] / found["plain"])
+
+
+def _http(report: Report, *, quick: bool) -> None:
+    report.heading("requests against static bytes of the same server, server CPU time")
+    ratios, others = over_http.against_static()
+    for name, ratio in ratios.items():
+        report.row(name, ratio, "CPU µs" if name.endswith("µs") else "x")
+    report.heading("FastAPI + pydantic on the same schemas and rules, x this service")
+    for name, ratio in others.items():
+        report.row(f"FastAPI, {name}", ratio)
+    if not others:
+        _say("skipped: fastapi is not installed")
+    report.heading("start and memory")
+    for name, value in over_http.start_and_memory().items():
+        report.row(name, value, "MB" if "MB" in name else "x")
+    report.heading("a busy neighbour: a catalogue GET beside takeoffs of 1,000 segments, wall time")
+    for name, value in over_http.busy_neighbour(200 if quick else 1000).items():
+        report.row(name, value, "ms" if name.endswith("ms") else "" if "meanwhile" in name else "x")
+
+
+def _growth(report: Report, found: dict[int, Cost], jobs: int) -> None:
+    report.heading("growth: what it takes, and what to use")
+    _say(f"{'segments':>10} {'CPU time':>12} {'sent':>12} {'answered':>12}   use")
+    for size, cost in found.items():
+        _say(
+            f"{size:>10,} {cost.whole:>10.3f} s {cost.bytes_in / 1e6:>9.3f} MB {cost.bytes_out / 1e6:>9.3f} MB   "
+            "a request: POST /v1/takeoffs"
+        )
+    stream = over_http.bulk_memory(jobs)
+    rate = stream["jobs a CPU second"]
+    for size in (10**5, 10**6):
+        use = "the bulk stream, or an engine over railrules_api.columns" if size > 10**5 else "the bulk stream"
+        _say(
+            f"{size:>10,} {size / rate:>10.0f} s {size / jobs * stream['bytes in'] / 1e6:>9.0f} MB "
+            f"{'totals only':>12}   {use} (scaled from {jobs:,} jobs of one segment)"
+        )
+    report.row("bulk, totals only: jobs of one segment a CPU second", rate, "")
+    report.row(f"bulk: growth of the server's memory over {jobs:,} jobs", stream["growth MB"], "MB")
+
+
+def main(arguments: list[str]) -> None:
+    """Measure and print."""
+    parser = argparse.ArgumentParser(prog="python -m tests.bench", description=__doc__)
+    parser.add_argument("--quick", action="store_true", help="smaller jobs, for a look")
+    parser.add_argument("--jobs", type=int, default=0, help="jobs of the bulk stream")
+    chosen = parser.parse_args(arguments)
+    report, service = Report(), start()
+    sizes = (1, 10, 100) if chosen.quick else (1, 10, 100, 1_000, 10_000)
+    found = takeoff_costs(service, sizes)
+    _takeoffs(report, found)
+    _rules(report, rule_costs(service))
+    _units(report)
+    _http(report, quick=chosen.quick)
+    _growth(report, found, chosen.jobs or (300 if chosen.quick else 5_000))
+    _say(json.dumps(report.numbers))
 
 
 if __name__ == "__main__":
-    main()
+    main(sys.argv[1:])

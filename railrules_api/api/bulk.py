@@ -1,0 +1,417 @@
+"""Many takeoffs over one connection: a line of JSON for each job and for each answer, and a trailer that proves them complete.
+
+A two-way stream: lines are answered in order while more of them come in, so neither side ever holds more than a few. It is raw
+ASGI, as the framework's own streams lose chunks of a body that is still coming in. A caller who reads slowly is answered slowly:
+nothing is read while what was answered waits to be sent. One who goes away leaves nothing behind.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import hashlib
+import logging
+import math
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Annotated, Any, Final, cast
+from urllib.parse import parse_qsl
+
+import msgspec
+from litestar.handlers import ASGIRouteHandler
+from msgspec import UNSET, Meta, UnsetType
+
+from railrules_api.api.answering import amount_answer
+from railrules_api.api.calculations import Calculation, answer, bind, worked
+from railrules_api.api.envelope import Problem, Versions
+from railrules_api.api.headers import accepted, media_type_of
+from railrules_api.api.operations import Asked, Operation, Parameter, Reply
+from railrules_api.api.problems import MEDIA_TYPE as PROBLEM_TYPE
+from railrules_api.api.problems import ProblemError
+from railrules_api.api.wire import amount_type
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.errors import RefusedError
+from railrules_api.domain.kinds import Kind
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
+
+    from litestar.types import HTTPScope, Receive, Scope, Send
+
+    from railrules_api.api.service import Service
+    from railrules_api.rules.ordering import Order
+    from railrules_api.units import System
+
+_LOG = logging.getLogger("railrules")
+PATH: Final = "/v1/takeoffs/bulk"
+MEDIA_TYPE: Final = "application/x-ndjson"
+_READ: Final = (MEDIA_TYPE, "application/ndjson", "application/jsonl")
+LONGEST_LINE: Final = 2**20
+"""Bytes of one line at most, some 800 segments; a longer job has the whole of `POST /v1/takeoffs` to itself."""
+MOST_TOTALS: Final = 10_000
+"""Different totals at most, so that invented item names cannot fill the memory."""
+_LINES_AT_ONCE: Final = 16
+"""Lines worked in one go at most: more would only keep the first of them waiting."""
+
+
+class BulkTotal(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
+    """The total of one item and product over all jobs that were answered: an exact sum, rounded once to a binary number."""
+
+    item: Annotated[str, Meta(max_length=200, description="Id of the item.")]
+    product: Annotated[str, Meta(max_length=200, description="Catalogue id of the product; empty where none is named.")]
+    direction: Annotated[str, Meta(max_length=20, description="order, recover or work.")]
+    jobs: Annotated[int, Meta(ge=1, le=2**53, description="Jobs that have it.")]
+    net: Annotated[amount_type(), Meta(description="Sum of the jobs' net totals.")]  # type: ignore[valid-type]
+    order: Annotated[amount_type(), Meta(description="Sum of what the jobs order.")]  # type: ignore[valid-type]
+    mass: Annotated[amount_type(), Meta(description="Mass of that; left out where a job does not know it.")] | UnsetType = UNSET  # type: ignore[valid-type]
+
+
+class BulkTrailer(msgspec.Struct, frozen=True, kw_only=True):
+    """The last line: without it the answer is not complete."""
+
+    lines: Annotated[int, Meta(ge=0, le=2**53, description="Lines that held something.")]
+    answered: Annotated[int, Meta(ge=0, le=2**53, description="Jobs that were answered.")]
+    refused: Annotated[int, Meta(ge=0, le=2**53, description="Lines that ended in a problem.")]
+    digest: Annotated[
+        str,
+        Meta(
+            max_length=80,
+            pattern=r"^sha-256:[0-9a-f]{64}$",
+            description="SHA-256 of every byte of the answer before this line.",
+        ),
+    ]
+    totals: Annotated[list[BulkTotal], Meta(max_length=MOST_TOTALS, description="Totals by item and product, sorted by both.")]
+    versions: Annotated[Versions, Meta(description="What answered.")]
+
+
+@dataclass(slots=True)
+class ExactSum:
+    """A sum of floats that is not rounded until it is read: it hangs neither on their order nor on how they were grouped.
+
+    Kept as floats that do not overlap, as `math.fsum` does within one call.
+    """
+
+    parts: list[float] = field(default_factory=list)
+
+    def add(self, value: float) -> None:
+        """Add a finite number."""
+        kept = 0
+        for part in self.parts:
+            larger, smaller = (value, part) if abs(value) >= abs(part) else (part, value)
+            high = larger + smaller
+            low = smaller - (high - larger)
+            if low:
+                self.parts[kept] = low
+                kept += 1
+            value = high
+        self.parts[kept:] = [value]
+
+    @property
+    def value(self) -> float:
+        """The sum, rounded once."""
+        return math.fsum(self.parts)
+
+
+@dataclass(slots=True)
+class _Total:
+    jobs: int = 0
+    net: ExactSum = field(default_factory=ExactSum)
+    order: ExactSum = field(default_factory=ExactSum)
+    mass: ExactSum | None = field(default_factory=ExactSum)
+
+    def add(self, order: Order) -> None:
+        """Add what a job has of the item."""
+        self.jobs += 1
+        self.net.add(order.net.value)
+        self.order.add(order.order.value)
+        mass = order.order_mass if order.direction == "order" else order.net_mass
+        if mass is None or self.mass is None:
+            self.mass = None
+        else:
+            self.mass.add(mass)
+
+
+class Lines:
+    """Cuts chunks of bytes, wherever they begin and end, into numbered lines; a line that is too long comes without its bytes."""
+
+    def __init__(self, longest: int = LONGEST_LINE) -> None:
+        """Begin with line 1."""
+        self.longest = longest
+        self.number = 0
+        self._parts: list[bytes] = []
+        self._size = 0
+
+    def feed(self, chunk: bytes) -> Iterator[tuple[int, bytes | None]]:
+        """Yield the lines that a chunk completes."""
+        *complete, rest = chunk.split(b"\n")
+        for piece in complete:
+            self._add(piece)
+            yield from self._line()
+        self._add(rest)
+
+    def end(self) -> Iterator[tuple[int, bytes | None]]:
+        """Yield the last line, if it has no line end."""
+        if self._size:
+            yield from self._line()
+
+    def _add(self, piece: bytes) -> None:
+        self._size += len(piece)
+        if self._size > self.longest:
+            self._parts.clear()
+        elif piece:
+            self._parts.append(piece)
+
+    def _line(self) -> Iterator[tuple[int, bytes | None]]:
+        self.number += 1
+        line = None if self._size > self.longest else b"".join(self._parts)
+        self._parts.clear()
+        self._size = 0
+        if line is None or line.strip():
+            yield self.number, line
+
+
+class Run:
+    """The answers to one stream of jobs: lines in, bytes out, a trailer at the end. Knows nothing of HTTP."""
+
+    def __init__(self, resource: Calculation, service: Service, *, system: System = "us", totals_only: bool = False) -> None:
+        """Begin a stream.
+
+        Args:
+            resource: the takeoff as a resource.
+            service: what answers.
+            system: units of the totals.
+            totals_only: say nothing of a job that could be answered; its totals are in the trailer.
+        """
+        self.resource, self.service = resource, service
+        self.system: System = system
+        self.totals_only = totals_only
+        self.answered = self.refused = 0
+        self._digest = hashlib.sha256()
+        self._totals: dict[tuple[str, str, str, Kind | None, tuple[str, str] | None], _Total] = {}
+
+    def work(self, lines: Iterable[tuple[int, bytes | None]]) -> bytes:
+        """Answer some lines."""
+        told = b"".join(self._answered(number, line) for number, line in lines)
+        self._digest.update(told)
+        return told
+
+    def _answered(self, number: int, line: bytes | None) -> bytes:
+        if line is None:
+            detail = f"the line is longer than {LONGEST_LINE} bytes; ask POST /v1/takeoffs for a job of that size"
+            return self._refused(number, ProblemError(413, detail))
+        try:
+            found = self._job(line)
+        except ProblemError as problem:
+            return self._refused(number, problem)
+        except Exception as error:  # noqa: BLE001  the lines after it are to be answered whatever this one holds
+            _LOG.error("unhandled error in a line of a bulk takeoff", exc_info=error)
+            return self._refused(number, ProblemError(500, "the service failed on this line; the fault is ours"))
+        self.answered += 1
+        return b"" if self.totals_only else b'{"line":%d,"answer":%b}\n' % (number, found)
+
+    def _refused(self, number: int, problem: ProblemError) -> bytes:
+        self.refused += 1
+        return b'{"line":%d,"problem":%b}\n' % (number, problem.body())
+
+    def _job(self, line: bytes) -> bytes:
+        if not self.totals_only:
+            return answer(self.resource, line, self.service)
+        bound = bind(self.resource, line, self.service)
+        found, _ = worked(self.resource, bound, self.service)
+        orders: tuple[Order, ...] = found.orders
+        keys = [(order.item, order.product, order.direction, order.net.kind, order.net.answer) for order in orders]
+        if len(self._totals) + sum(key not in self._totals for key in keys) > MOST_TOTALS:
+            raise ProblemError(422, f"the jobs before and this one have more than {MOST_TOTALS} different items")
+        for key, order in zip(keys, orders, strict=True):
+            self._totals.setdefault(key, _Total()).add(order)
+        return b""
+
+    def trailer(self) -> bytes:
+        """Return the last line."""
+        book = self.service.house
+        return b'{"trailer":%b}\n' % msgspec.json.encode(
+            BulkTrailer(
+                lines=self.answered + self.refused,
+                answered=self.answered,
+                refused=self.refused,
+                digest=f"sha-256:{self._digest.hexdigest()}",
+                totals=list(self._told()),
+                versions=self.service.versions(book),
+            )
+        )
+
+    def _told(self) -> Iterator[BulkTotal]:
+        for (item, product, direction, kind, told_in), total in sorted(self._totals.items(), key=lambda entry: entry[0][:3]):
+            try:
+                yield BulkTotal(
+                    item=item,
+                    product=product,
+                    direction=direction,
+                    jobs=total.jobs,
+                    net=amount_answer(Amount(total.net.value, kind, told_in), self.system),
+                    order=amount_answer(Amount(total.order.value, kind, told_in), self.system),
+                    mass=UNSET if total.mass is None else amount_answer(Amount(total.mass.value, Kind.MASS), self.system),
+                )
+            except RefusedError:
+                _LOG.warning("a total of a bulk takeoff is beyond every number that is told, and is left out")
+
+
+# ---------------------------------------------------------------- HTTP
+
+
+def _parameters(scope: HTTPScope) -> tuple[bool, System]:
+    """Return whether only totals are wanted, and the units of the totals.
+
+    Raises:
+        ProblemError: 400 on anything else in the query.
+    """
+    known = {parameter.name: parameter.schema["enum"] for parameter in PARAMETERS}
+    found: dict[str, str] = {}
+    for name, value in parse_qsl(scope["query_string"].decode("latin-1"), keep_blank_values=True):
+        if name not in known:
+            raise ProblemError(400, f"unknown query parameter {name!r}; known: {', '.join(known)}"[:500])
+        if name in found:
+            raise ProblemError(400, f"the query parameter {name!r} stands twice")
+        if value not in known[name]:
+            raise ProblemError(400, f"{name}={value!r}: one of {', '.join(known[name])} is wanted"[:300])
+        found[name] = value
+    return found.get("answer") == "totals", cast("System", found.get("units", "us"))
+
+
+def _check(scope: HTTPScope) -> tuple[bool, System]:
+    """Return what is asked, or refuse it before the answer has begun.
+
+    Raises:
+        ProblemError: the method, the type of the body or of the answer, or the query is not one of ours.
+    """
+    if scope["method"] != "POST":
+        detail = "this resource does not know the method; the Allow header lists those it does"
+        raise ProblemError(405, detail, (), {"Allow": "POST"})
+    headers = dict(scope["headers"])
+    if accepted(headers.get(b"accept", b"*/*").decode("latin-1"), (MEDIA_TYPE,)) is None:
+        raise ProblemError(406, f"answers come as {MEDIA_TYPE}")
+    sent = media_type_of(headers.get(b"content-type", b"").decode("latin-1"))
+    if sent not in _READ:
+        raise ProblemError(415, f"send {MEDIA_TYPE}, not {sent or 'a body without a type'}"[:300], (), {"Accept": MEDIA_TYPE})
+    return _parameters(scope)
+
+
+class Bulk:
+    """The stream as an ASGI application."""
+
+    def __init__(self, resource: Calculation, service: Service, security: Mapping[str, str]) -> None:
+        """Answer for a service.
+
+        Args:
+            resource: the takeoff as a resource.
+            service: what answers.
+            security: header fields that every answer carries.
+        """
+        self.resource, self.service = resource, service
+        lasting = {"Cache-Control": "no-store", **security}
+        self.headers = [(name.lower().encode(), value.encode()) for name, value in lasting.items()]
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Answer one stream."""
+        try:
+            totals_only, system = _check(cast("HTTPScope", scope))
+        except ProblemError as problem:
+            extra = [(name.lower().encode(), value.encode()) for name, value in problem.headers.items()]
+            await self._begin(send, problem.status, PROBLEM_TYPE, extra)
+            await send({"type": "http.response.body", "body": problem.body(), "more_body": False})
+            return
+        await self._begin(send, 200, MEDIA_TYPE, [(b"vary", b"Accept")])
+        run = Run(self.resource, self.service, system=system, totals_only=totals_only)
+        lines = Lines()
+        more = True
+        while more:
+            message: Any = await receive()
+            if message["type"] == "http.disconnect":
+                return
+            more = message.get("more_body", False)
+            ready = list(lines.feed(message.get("body", b"")))
+            if not more:
+                ready += lines.end()
+            for first in range(0, len(ready), _LINES_AT_ONCE):
+                await self._answer(run, ready[first : first + _LINES_AT_ONCE], send)
+        await send({"type": "http.response.body", "body": run.trailer(), "more_body": False})
+
+    async def _begin(self, send: Send, status: int, media_type: str, extra: list[tuple[bytes, bytes]]) -> None:
+        headers = [(b"content-type", media_type.encode()), *self.headers, *extra]
+        await send({"type": "http.response.start", "status": status, "headers": headers})
+
+    @staticmethod
+    async def _answer(run: Run, lines: Sequence[tuple[int, bytes | None]], send: Send) -> None:
+        # in a thread: a job takes long enough for others to notice
+        told = await asyncio.to_thread(run.work, lines)
+        if told:
+            # waits while the caller does not read what he was sent before
+            await send({"type": "http.response.body", "body": told, "more_body": True})
+
+
+# ---------------------------------------------------------------- the table of operations
+
+PARAMETERS = (
+    Parameter(
+        "answer",
+        "query",
+        "What is sent of each job: its whole answer, or nothing but its part in the totals of the trailer.",
+        {"type": "string", "enum": ["full", "totals"]},
+    ),
+    Parameter("units", "query", "Units of the totals; `us` when left out.", {"type": "string", "enum": ["us", "si"]}),
+)
+
+
+def line_type(resource: Calculation) -> type[msgspec.Struct]:
+    """Return the schema of a line of the answer: that of a job, of a problem, or the trailer."""
+    return msgspec.defstruct(
+        "BulkLine",
+        [
+            ("line", Annotated[int, Meta(ge=1, le=2**53, description="Line of the request, from 1.")] | UnsetType, UNSET),
+            ("answer", Annotated[resource.answer, Meta(description="Answer to the job.")] | UnsetType, UNSET),
+            ("problem", Annotated[Problem, Meta(description="Why there is none.")] | UnsetType, UNSET),
+            ("trailer", Annotated[BulkTrailer, Meta(description="In the last line, alone.")] | UnsetType, UNSET),
+        ],
+        namespace={"__doc__": "A line of the answer: `line` with `answer` or `problem`, or `trailer` alone in the last one."},
+        module=__name__,
+        frozen=True,
+        kw_only=True,
+    )
+
+
+def operation(resource: Calculation) -> Operation:
+    """Return the stream as the document tells it."""
+
+    def whole(service: Service, asked: Asked) -> Reply:
+        lines, run = Lines(), Run(resource, service, totals_only=asked.query.get("answer") == "totals")
+        told = run.work([*lines.feed(asked.body), *lines.end()])
+        return Reply(told + run.trailer(), media_type=MEDIA_TYPE)
+
+    return Operation(
+        method="POST",
+        path=PATH,
+        id="createTakeoffs",
+        tag="takeoffs",
+        summary="Takeoffs of many jobs",
+        description=(
+            "A stream both ways: each line of the request is a job as `POST /v1/takeoffs` takes it, each line of the answer what "
+            "that answers, in the same order, while more lines come in: read while you write. A job that is refused does not end "
+            "the stream; its line holds the problem. The last line is a trailer with counts, the SHA-256 of all before it and, "
+            "with `answer=totals`, the totals of all jobs; an answer without it was cut. Totals are exact sums rounded once, so "
+            "they repeat bit for bit whatever the order and the network. Lines are of at most 1 MiB; their number is not limited."
+        ),
+        answer=line_type(resource),
+        request=resource.request,
+        handler=whole,
+        parameters=PARAMETERS,
+        media_types=(MEDIA_TYPE,),
+        request_media_type=MEDIA_TYPE,
+    )
+
+
+def route(resource: Calculation, service: Service, security: Mapping[str, str]) -> ASGIRouteHandler:
+    """Return the stream as a route of the framework."""
+    bulk = Bulk(resource, service, security)
+
+    async def endpoint(scope: Scope, receive: Receive, send: Send) -> None:
+        await bulk(scope, receive, send)
+
+    return ASGIRouteHandler(PATH, name="createTakeoffs", copy_scope=False)(endpoint)

@@ -1,0 +1,234 @@
+"""Rules over columns, and takeoffs over Arrow record batches: the same functions, next to where the data is.
+
+`evaluate` puts whole columns to a rule. Where the registry says `columns`, the rule's own function takes them as they are, since
+all it does is + - x / and the like, which NumPy does to the same bits; any other rule without nested input is asked row by row.
+
+`takeoff_totals` maps a record batch of jobs to a record batch of totals. It keeps no state and every row stands for itself, so it
+runs unchanged in any engine that maps over batches, in however many processes; `summed` adds the totals up exactly, so that
+the result hangs neither on the engine nor on how it cut the rows. NumPy and pyarrow are loaded when they are first needed.
+"""
+
+from __future__ import annotations
+
+import importlib
+from dataclasses import fields
+from functools import cache
+from typing import TYPE_CHECKING, Any, Final
+
+from railrules_api.api.bulk import ExactSum
+from railrules_api.api.calculations import bind, worked
+from railrules_api.api.problems import ProblemError
+from railrules_api.api.resources import calculation_of
+from railrules_api.api.service import Service, start
+from railrules_api.domain.errors import RefusedError
+from railrules_api.domain.fields import Slot, slots_of
+from railrules_api.rules.registry import ALL, BY_ID
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping
+
+    from numpy.typing import NDArray
+
+    from railrules_api.rules.model import Rule
+
+NUMBERS: Final = frozenset({"quantity", "number", "count"})
+_PLAIN: Final = NUMBERS | {"flag", "word", "text"}
+
+
+class ColumnsError(ValueError):
+    """Columns that a rule cannot be asked with; the message names the column, and the row where there is one."""
+
+
+def takes_columns(rule: Rule[Any, Any]) -> bool:
+    """Tell whether a rule can be asked with columns: its input has nothing nested in it."""
+    return all(slot.shape in _PLAIN for slot in slots_of(rule.input))
+
+
+def rules() -> tuple[Rule[Any, Any], ...]:
+    """Return the rules that can be asked with columns."""
+    return tuple(rule for rule in ALL if takes_columns(rule))
+
+
+# ---------------------------------------------------------------- rules
+
+
+def evaluate(rule: str, **given: Any) -> dict[str, NDArray[Any]]:  # noqa: ANN401  columns or single values of any shape
+    """Put columns to a rule and return its numbers as columns, by name, in coherent SI like what is given.
+
+    Args:
+        rule: id of the rule.
+        **given: inputs by name; a column, or one value for all rows.
+
+    Returns:
+        Columns of the numbers of the result. What is not there in any row is left out; in some rows, it is NaN.
+
+    Raises:
+        ColumnsError: there is no such rule, or it has nested input, or an input is missing, unknown, uneven or out of its limits.
+        RefusedError: the rule refuses a row.
+    """
+    import numpy as np  # noqa: PLC0415  nothing else here needs it
+
+    asked = BY_ID.get(rule)
+    if asked is None or not takes_columns(asked):
+        raise ColumnsError(f"{rule}: no rule without nested input has this id")
+    slots = {slot.name: slot for slot in slots_of(asked.input)}
+    unknown = [name for name in given if name not in slots]
+    missing = [item.name for item in fields(asked.input) if item.name not in given and item.default is not None]
+    if unknown or missing:
+        raise ColumnsError(f"{rule}: unknown columns {unknown}, missing ones {missing}")
+    columns = {name: np.asarray(value) for name, value in given.items() if np.ndim(value)}
+    if len({column.shape for column in columns.values()}) > 1 or any(column.ndim > 1 for column in columns.values()):
+        raise ColumnsError(f"{rule}: the columns are not of one length")
+    rows = len(next(iter(columns.values()))) if columns else 1
+    for name, value in given.items():
+        _check(slots[name], value)
+    if asked.columns:
+        return _at_once(asked, given, rows)
+    return _row_by_row(asked, given, columns, rows)
+
+
+def _check(slot: Slot, value: Any) -> None:  # noqa: ANN401
+    import numpy as np  # noqa: PLC0415
+
+    if slot.shape not in NUMBERS or value is None:
+        return
+    field = slot.field
+    column = np.atleast_1d(np.asarray(value, dtype=float))
+    good = np.isfinite(column)
+    if field.above is not None:
+        good &= column > field.above
+    if field.at_least is not None:
+        good &= column >= field.at_least
+    if field.at_most is not None:
+        good &= column <= field.at_most
+    if not good.all():
+        row = int(np.argmin(good))
+        raise ColumnsError(f"{slot.name}, row {row}: {column[row]} is no number within its limits")
+
+
+def _at_once(rule: Rule[Any, Any], given: Mapping[str, Any], rows: int) -> dict[str, NDArray[Any]]:
+    import numpy as np  # noqa: PLC0415
+
+    found = rule.evaluate(rule.input(**given))
+    told: dict[str, NDArray[Any]] = {}
+    for slot in slots_of(rule.output):
+        value = getattr(found, slot.name)
+        if slot.shape in NUMBERS and value is not None:
+            told[slot.name] = np.broadcast_to(np.asarray(value), (rows,))
+    return told
+
+
+def _row_by_row(
+    rule: Rule[Any, Any], given: Mapping[str, Any], columns: Mapping[str, NDArray[Any]], rows: int
+) -> dict[str, NDArray[Any]]:
+    import numpy as np  # noqa: PLC0415
+
+    names = [slot.name for slot in slots_of(rule.output) if slot.shape in NUMBERS]
+    told: dict[str, list[Any]] = {name: [] for name in names}
+    # tolist gives plain numbers, which is what a rule is made for
+    plain = {name: column.tolist() for name, column in columns.items()}
+    for row in range(rows):
+        values = {name: plain[name][row] if name in plain else value for name, value in given.items()}
+        try:
+            found = rule.evaluate(rule.input(**values))
+        except RefusedError as error:
+            raise error.below("row", row) from error
+        for name in names:
+            told[name].append(getattr(found, name))
+    return {
+        name: np.array([np.nan if value is None else value for value in values])
+        for name, values in told.items()
+        if any(value is not None for value in values)
+    }
+
+
+# ---------------------------------------------------------------- takeoffs
+
+_TEXTS: Final = ("item", "product", "direction", "kind")
+_SUMS: Final = ("net", "order", "mass")
+
+
+@cache
+def _service() -> Service:
+    """Return the service of this process; every worker of an engine makes its own."""
+    return start()
+
+
+def _arrow() -> Any:  # noqa: ANN401  the library, which is an extra
+    return importlib.import_module("pyarrow")
+
+
+def schema() -> Any:  # noqa: ANN401  of pyarrow
+    """Return the schema of totals: one row for each item and product of each job, in coherent SI; `kind` is empty for pieces."""
+    arrow = _arrow()
+    return arrow.schema(
+        [
+            ("job", arrow.int64()),
+            *((name, arrow.string()) for name in _TEXTS),
+            *((name, arrow.float64()) for name in _SUMS),
+            ("problem", arrow.string()),
+        ]
+    )
+
+
+def takeoff_totals(batch: Any, column: str = "job") -> Any:  # noqa: ANN401  of pyarrow, both
+    """Take off every job of a record batch.
+
+    Args:
+        batch: a record batch or table with a column of jobs, each the JSON body of a takeoff request.
+        column: its name.
+
+    Returns:
+        A record batch of `schema()`: `job` is the row in `batch`; a job that is refused has one row, with its `problem`.
+    """
+    arrow = _arrow()
+    rows: dict[str, list[Any]] = {name: [] for name in schema().names}
+    for number, body in enumerate(batch.column(column).to_pylist()):
+        for values in _totals(body if isinstance(body, bytes) else str(body).encode()):
+            rows["job"].append(number)
+            for name, value in zip(schema().names[1:], values, strict=True):
+                rows[name].append(value)
+    return arrow.RecordBatch.from_pydict(rows, schema=schema())
+
+
+def _totals(body: bytes) -> Iterable[tuple[Any, ...]]:
+    resource, service = calculation_of("takeoffs"), _service()
+    try:
+        found, _ = worked(resource, bind(resource, body, service), service)
+    except ProblemError as problem:
+        return [(None, None, None, None, None, None, None, problem.detail)]
+    return [
+        (
+            order.item,
+            order.product,
+            order.direction,
+            "" if order.net.kind is None else order.net.kind.value,
+            order.net.value,
+            order.order.value,
+            order.order_mass if order.direction == "order" else order.net_mass,
+            None,
+        )
+        for order in found.orders
+    ]
+
+
+def summed(batches: Iterable[Any]) -> dict[tuple[str, str, str, str], tuple[int, float, float, float]]:
+    """Add up batches of totals exactly: the same bits in any order, however they were cut.
+
+    Returns:
+        (item, product, direction, kind) -> jobs, and sums of net, order and mass, sorted; jobs that were refused stand under
+        empty words. A mass that is not known adds nothing.
+    """
+    sums: dict[tuple[str, str, str, str], tuple[ExactSum, ExactSum, ExactSum]] = {}
+    jobs: dict[tuple[str, str, str, str], int] = {}
+    for batch in batches:
+        rows = batch.to_pydict()
+        for position in range(batch.num_rows):
+            item, product, direction, kind = (rows[name][position] or "" for name in _TEXTS)
+            key = (item, product, direction, kind)
+            jobs[key] = jobs.get(key, 0) + 1
+            totals = sums.setdefault(key, (ExactSum(), ExactSum(), ExactSum()))
+            for total, name in zip(totals, _SUMS, strict=True):
+                if rows[name][position] is not None:
+                    total.add(rows[name][position])
+    return {key: (jobs[key], *(total.value for total in sums[key])) for key in sorted(sums)}  # type: ignore[misc]
