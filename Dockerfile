@@ -1,20 +1,28 @@
-# Two stages: what builds the environment is not in what runs.
-FROM python:3.12-slim-bookworm AS build
-WORKDIR /build
-COPY requirements.lock pyproject.toml README.md LICENSE ./
-COPY railrules_api railrules_api
-# the lock holds the developers' tools too: all of it is fetched and its hashes checked, only what the service needs is installed
-RUN pip download --no-cache-dir --require-hashes --requirement requirements.lock --dest /wheels \
- && python -m venv /opt/railrules \
- && /opt/railrules/bin/pip install --no-cache-dir --no-index --find-links /wheels . \
- && /opt/railrules/bin/pip uninstall --yes pip setuptools
+# syntax=docker/dockerfile:1
+# Two stages: everything is built in the first, and the second holds Python, the service and nothing to build with.
+# The base is pinned by its version; pin it by digest too where your registry's mirror is known.
 
-FROM python:3.12-slim-bookworm
-RUN useradd --system --uid 10001 --no-create-home railrules
-COPY --from=build /opt/railrules /opt/railrules
-USER 10001
-EXPOSE 8000
-ENV PYTHONDONTWRITEBYTECODE=1 PYTHONUNBUFFERED=1
-HEALTHCHECK --interval=30s --timeout=3s --start-period=10s \
-  CMD ["/opt/railrules/bin/python", "-c", "import urllib.request as r; r.urlopen('http://127.0.0.1:8000/health/ready', timeout=2)"]
-CMD ["/opt/railrules/bin/railrules", "serve", "--host", "0.0.0.0", "--port", "8000", "--open-to-network"]
+FROM python:3.13.9-slim-trixie AS build
+ENV PIP_NO_CACHE_DIR=1 PIP_DISABLE_PIP_VERSION_CHECK=1
+WORKDIR /build
+COPY requirements-service.lock ./
+# the service's own dependencies with their hashes, into a folder of their own; pip itself stays here
+RUN python -m venv --without-pip /service \
+ && pip --python /service/bin/python install --require-hashes --only-binary :all: --requirement requirements-service.lock
+COPY railrules_api /service/lib/python3.13/site-packages/railrules_api
+# byte code is written here: at run time nothing can be
+RUN /service/bin/python -m compileall -q -j 0 /service/lib
+
+FROM python:3.13.9-slim-trixie
+# the base's own installer is no part of a service
+RUN python -m pip uninstall --yes --root-user-action=ignore pip \
+ && groupadd --gid 10001 railrules \
+ && useradd --uid 10001 --gid 10001 --no-create-home --shell /usr/sbin/nologin railrules
+COPY --from=build /service /service
+ENV PATH=/service/bin:$PATH PYTHONUNBUFFERED=1 PYTHONDONTWRITEBYTECODE=1
+USER 10001:10001
+EXPOSE 8000 8001
+HEALTHCHECK --interval=10s --timeout=3s --start-period=15s --retries=3 \
+  CMD ["python", "-c", "import urllib.request; urllib.request.urlopen('http://127.0.0.1:8001/health/live', timeout=2)"]
+ENTRYPOINT ["python", "-m", "railrules_api", "serve"]
+CMD ["--host", "0.0.0.0", "--management-host", "0.0.0.0", "--open-to-network"]

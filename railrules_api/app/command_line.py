@@ -1,15 +1,15 @@
-"""The command `railrules`: serve, takeoff, sections, section, rules, spec."""
+"""The command `railrules`: serve, takeoff, sections, section, rules, spec, sample."""
 
 from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from railrules_api import __version__
-from railrules_api.app.server import LOOPBACK, serve
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -26,11 +26,37 @@ def _service(arguments: argparse.Namespace) -> Service:
 
 
 def _serve(arguments: argparse.Namespace) -> int:
-    if arguments.host not in LOOPBACK and not arguments.open_to_network:
-        print(f"{arguments.host} is not a loopback address; add --open-to-network if that is meant", file=sys.stderr)
+    from railrules_api.app import keys  # noqa: PLC0415  only this command needs the server
+    from railrules_api.app.server import is_loopback, serve  # noqa: PLC0415
+    from railrules_api.app.settings import SettingsError, from_environment, rows  # noqa: PLC0415
+    from railrules_api.app.tables import table  # noqa: PLC0415
+
+    try:
+        settings = from_environment(os.environ)
+        if arguments.settings:
+            print(table(("variable", "value", "unit", "what it does"), rows(settings), right=(1,)))
+            return GOOD
+        if arguments.new_key:
+            key, entry = keys.made(arguments.new_key)
+            print(f"the key, shown this once: {key}\nits entry for the file of keys:\n\n{entry}")
+            return GOOD
+        outside = [host for host in (arguments.host, arguments.management_host) if not is_loopback(host)]
+        # keys protect the API only: the operator's own listener has none, so it always takes the flag
+        if outside and not arguments.open_to_network and (arguments.keys is None or arguments.management_host in outside):
+            print(f"{outside[-1]} is not a loopback address; add --open-to-network if that is meant", file=sys.stderr)
+            return BAD_INPUT
+        return serve(
+            host=arguments.host,
+            port=arguments.port,
+            management_host=arguments.management_host,
+            management_port=arguments.management_port,
+            rulebooks=tuple(arguments.rulebook),
+            key_file=arguments.keys,
+            settings=settings,
+        )
+    except (SettingsError, keys.KeysError, OSError) as error:
+        print(error, file=sys.stderr)
         return BAD_INPUT
-    serve(host=arguments.host, port=arguments.port, rulebooks=tuple(arguments.rulebook))
-    return GOOD
 
 
 def _takeoff(arguments: argparse.Namespace) -> int:
@@ -145,6 +171,32 @@ def _section(arguments: argparse.Namespace) -> int:
     return GOOD
 
 
+def _sample(arguments: argparse.Namespace) -> int:
+    from railrules_api.app import sample  # noqa: PLC0415
+
+    if arguments.lines:
+        for job in sample.network(arguments.segments, arguments.seed):
+            print(json.dumps(job, separators=(",", ":")))
+    elif arguments.segments > sample.MOST:
+        print(f"one job takes {sample.MOST} segments at most; add --lines for a job a line", file=sys.stderr)
+        return BAD_INPUT
+    else:
+        print(json.dumps(sample.job(arguments.segments, arguments.seed)))
+    return GOOD
+
+
+def _count(text: str) -> int:
+    """Return a whole number above zero.
+
+    Raises:
+        ValueError: it is not one; the parser says so.
+    """
+    count = int(text)
+    if count < 1:
+        raise ValueError(text)
+    return count
+
+
 def _rules(_arguments: argparse.Namespace) -> int:
     from railrules_api.app.tables import table  # noqa: PLC0415
     from railrules_api.rules.registry import RESOURCES  # noqa: PLC0415
@@ -184,6 +236,11 @@ def _parser() -> argparse.ArgumentParser:
     serving = command("serve", "Run the service.", _serve)
     serving.add_argument("--host", default="127.0.0.1", help="address to listen on (127.0.0.1)")
     serving.add_argument("--port", type=int, default=8000, help="port to listen on (8000)")
+    serving.add_argument("--management-host", default="127.0.0.1", help="address for health and metrics (127.0.0.1)")
+    serving.add_argument("--management-port", type=int, default=8001, help="port for health and metrics (8001)")
+    serving.add_argument("--keys", type=Path, metavar="FILE", help="a file of API keys (TOML); without it the service is open")
+    serving.add_argument("--new-key", metavar="NAME", help="make an API key, print it and its entry, and stop")
+    serving.add_argument("--settings", action="store_true", help="list the settings (environment variables) and stop")
     serving.add_argument("--open-to-network", action="store_true", help="allow an address that is not a loopback one")
     takeoff = command("takeoff", "Answer a relay job from a TOML or JSON file.", _takeoff)
     takeoff.add_argument("job", type=Path, help="the job file")
@@ -204,6 +261,10 @@ def _parser() -> argparse.ArgumentParser:
     section.add_argument("id", help="id of the section, e.g. 136RE")
     command("rules", "List the rules.", _rules)
     command("spec", "Print the OpenAPI document.", _spec)
+    sample = command("sample", "Print an invented relay job, or a network of them, made from a seed.", _sample)
+    sample.add_argument("--segments", type=_count, default=10, help="segments in all (10)")
+    sample.add_argument("--seed", type=int, default=1, help="number that the network is made from (1)")
+    sample.add_argument("--lines", action="store_true", help="a network: a job a line, as POST /v1/takeoffs/bulk reads them")
     return parser
 
 

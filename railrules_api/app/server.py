@@ -1,7 +1,10 @@
-"""The server process: an ASGI server around the application, its flags in code."""
+"""The server: sockets, keys and workers around the application, its flags in code."""
 
 from __future__ import annotations
 
+import contextlib
+import ipaddress
+import socket
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -9,31 +12,75 @@ if TYPE_CHECKING:
 
     from litestar import Litestar
 
-LOOPBACK = ("127.0.0.1", "::1", "localhost")
+    from railrules_api.app.settings import ServerSettings
 
 
-def serve(*, host: str, port: int, rulebooks: tuple[Path, ...]) -> None:
-    """Run the service until it is told to stop.
+def is_loopback(host: str) -> bool:
+    """Tell whether an address reaches this machine only.
 
-    One process: answers are pure, so several copies behind a balancer answer alike.
+    >>> is_loopback("127.0.0.1"), is_loopback("localhost"), is_loopback("0.0.0.0"), is_loopback("example.org")
+    (True, True, False, False)
     """
-    import uvicorn  # noqa: PLC0415  only this command needs the server
-
-    uvicorn.run(
-        application(rulebooks),
-        host=host,
-        port=port,
-        loop="uvloop",
-        http="httptools",
-        log_level="info",
-        access_log=False,
-        server_header=False,
-        timeout_keep_alive=30,
-        timeout_graceful_shutdown=20,
-    )
+    if host == "localhost":
+        return True
+    with contextlib.suppress(ValueError):
+        return ipaddress.ip_address(host).is_loopback
+    return False
 
 
-def application(rulebooks: tuple[Path, ...] = ()) -> Litestar:
+def listening(host: str, port: int, backlog: int) -> socket.socket:
+    """Return a socket that listens.
+
+    Raises:
+        OSError: the address is taken, or is not one.
+    """
+    family = socket.getaddrinfo(host, port, type=socket.SOCK_STREAM)[0][0]
+    return socket.create_server((host, port), family=family, backlog=backlog)
+
+
+def serve(  # noqa: PLR0913  the flags of one command
+    *,
+    host: str,
+    port: int,
+    management_host: str,
+    management_port: int,
+    rulebooks: tuple[Path, ...],
+    key_file: Path | None,
+    settings: ServerSettings,
+) -> int:
+    """Run the service until it is told to stop; return the exit code.
+
+    Answers are pure, so workers share nothing but counters, and several copies behind a balancer answer alike.
+
+    Raises:
+        CatalogueError: a row of the data or of a rulebook is wrong.
+        KeysError: the file of keys cannot be used.
+        OSError: an address is taken.
+    """
+    from railrules_api.app import keys, logs  # noqa: PLC0415  only this command needs the server
+    from railrules_api.app.board import Board  # noqa: PLC0415
+    from railrules_api.app.supervisor import Supervisor  # noqa: PLC0415
+    from railrules_api.app.tuning import tune  # noqa: PLC0415
+    from railrules_api.app.worker import templates  # noqa: PLC0415
+
+    known = keys.load(key_file) if key_file else {}
+    app = application(rulebooks, settings)
+    tune()
+    with listening(host, port, settings.backlog) as listener, listening(management_host, management_port, 64) as management:
+        logs.install()
+        logs.line(
+            "listening",
+            host=host,
+            port=listener.getsockname()[1],
+            management_port=management.getsockname()[1],
+            workers=settings.workers,
+            keys=len(known),
+        )
+        board = Board(settings.workers, templates(), len(known))
+        return Supervisor(app, settings, board, known, listener, management).run()
+
+
+def application(rulebooks: tuple[Path, ...] = (), settings: ServerSettings | None = None) -> Litestar:
     """Build the application as the server runs it.
 
     Raises:
@@ -41,5 +88,6 @@ def application(rulebooks: tuple[Path, ...] = ()) -> Litestar:
     """
     from railrules_api.api.app import create_app  # noqa: PLC0415  keeps the command line quick to start
     from railrules_api.api.service import start  # noqa: PLC0415
+    from railrules_api.pages.routes import pages  # noqa: PLC0415
 
-    return create_app(start(rulebooks))
+    return create_app(start(rulebooks, settings), pages())

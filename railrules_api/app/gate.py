@@ -1,0 +1,398 @@
+"""What stands before the application in a worker: keys, quotas, limits of the body, whose turn it is, metrics, the access log.
+
+It reads the whole body before it asks the application, so a slow caller costs a connection and never a turn.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import time
+from dataclasses import dataclass, field
+from http import HTTPStatus
+from typing import TYPE_CHECKING, Any, cast
+
+from railrules_api.api.edge import request_id_of, traceparent_of
+from railrules_api.app import keys, logs
+from railrules_api.app.admission import Lane, OverloadedError
+from railrules_api.app.refusals import Headers, refusal
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Mapping
+
+    from litestar.types import ASGIApp, Message, Receive, Scope, Send
+
+    from railrules_api.app.board import Part
+    from railrules_api.app.drain import Drain
+    from railrules_api.app.keys import Key
+    from railrules_api.app.settings import ServerSettings
+
+HEALTH = "/health/"
+_CLOSE = (b"connection", b"close")
+
+
+class _RefusedError(Exception):
+    """A request that is answered here."""
+
+    def __init__(self, status: int, detail: str, event: str = "", extra: Headers | None = None) -> None:
+        super().__init__(detail)
+        self.status, self.detail, self.event, self.extra = status, detail, event, extra or []
+
+
+class _GoneError(Exception):
+    """The caller went away."""
+
+
+@dataclass(slots=True)
+class _Exchange:
+    """One request and what is known of its answer.
+
+    Attributes:
+        scope: of ASGI.
+        route: its route template.
+        receive: of ASGI.
+        send: of ASGI.
+        request_id: the caller's or a new one.
+        accept: its Accept header; empty for none.
+        started: when its header was there, on the performance counter.
+        key: whose key it came with.
+        trace: its trace context, empty for none.
+        added: header fields of the answer besides those of the application.
+        status: of the answer, 0 while there is none.
+        sent: bytes of the answer.
+        body: bytes of the body.
+        has_body: whether its header announces one.
+        done: the answer is complete; what still comes is thrown away.
+    """
+
+    scope: Any
+    route: str
+    receive: Receive
+    send: Send
+    request_id: bytes
+    accept: str
+    started: float
+    key: Key | None = None
+    trace: bytes = b""
+    added: Headers = field(default_factory=list)
+    status: int = 0
+    sent: int = 0
+    body: int = 0
+    has_body: bool = False
+    done: bool = False
+
+
+class Gate:
+    """An ASGI application around the service's own."""
+
+    def __init__(  # noqa: PLR0913, PLR0917  made in one place, from what a worker has
+        self,
+        app: ASGIApp,
+        settings: ServerSettings,
+        part: Part,
+        drain: Drain,
+        known_keys: Mapping[str, Key],
+        route_of: Callable[[str], str],
+        slow: Callable[[str, str], bool],
+        streams: frozenset[str] = frozenset(),
+    ) -> None:
+        """Stand before an application.
+
+        Args:
+            app: the application.
+            settings: limits.
+            part: where this worker counts.
+            drain: whether the worker is about to stop.
+            known_keys: API keys by name; empty for an open service.
+            route_of: from a path to its template.
+            slow: from a template and an Accept header to whether the answer is worked in a thread whatever the body.
+            streams: paths whose bodies are read while they are answered, and have no end that is known.
+        """
+        self.app, self.settings, self.part, self.drain = app, settings, part, drain
+        self.keys, self.route_of, self.slow = known_keys, route_of, slow
+        self.streams = streams
+        self.stream_lane = Lane(settings.streams_at_once, 0, settings.waiting_seconds)
+        self.light = Lane(1, settings.light_waiting, settings.waiting_seconds)
+        self.heavy = Lane(settings.heavy_at_once, settings.heavy_waiting, settings.waiting_seconds)
+        self.in_progress = 0
+        self.overdue = 0
+        self._late: set[asyncio.Task[None]] = set()
+
+    @property
+    def waiting(self) -> int:
+        """How many requests wait for their turn."""
+        return self.light.waiting + self.heavy.waiting
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Answer one request."""
+        kind: str = scope["type"]
+        if kind != "http":
+            return
+        exchange = self._exchange(scope, receive, send)
+        self.in_progress += 1
+        try:
+            await self._answer(exchange)
+        except _RefusedError as refused:
+            await self._refuse(exchange, refused)
+        except _GoneError:
+            self.part.count("gone")
+        except asyncio.CancelledError:
+            raise
+        except Exception as error:  # noqa: BLE001  whatever it is, the caller gets an answer and the worker goes on
+            logs.line("failed", level="error", request_id=exchange.request_id.decode(), error=type(error).__name__)
+            if not exchange.status:
+                await self._refuse(exchange, _RefusedError(500, "the service failed on this request; the fault is ours"))
+        finally:
+            self.in_progress -= 1
+            self._tell(exchange)
+
+    def _exchange(self, scope: Any, receive: Receive, send: Send) -> _Exchange:  # noqa: ANN401  an HTTP scope, which a union of types hides
+        sent_id = sent_trace = accept = b""
+        has_body = False
+        for name, value in scope["headers"]:
+            if name == b"x-request-id":
+                sent_id = value
+            elif name == b"traceparent":
+                sent_trace = value
+            elif name == b"accept":
+                accept = value
+            elif name == b"transfer-encoding" or (name == b"content-length" and value != b"0"):
+                has_body = True
+        request_id = request_id_of(sent_id)
+        route = self.route_of(scope["path"])
+        exchange = _Exchange(
+            scope, route, receive, send, request_id, accept.decode("latin-1"), time.perf_counter(), has_body=has_body
+        )
+        exchange.trace = sent_trace
+        return exchange
+
+    def _tell(self, exchange: _Exchange) -> None:
+        seconds = time.perf_counter() - exchange.started
+        self.part.observe(exchange.route, exchange.scope["method"], exchange.status, seconds)
+        if self.settings.access_log:
+            logs.line(
+                "answered" if exchange.status else "gone",
+                request_id=exchange.request_id.decode(),
+                method=exchange.scope["method"],
+                route=exchange.route,
+                status=exchange.status,
+                seconds=round(seconds, 6),
+                bytes_in=exchange.body,
+                bytes_out=exchange.sent,
+                key=exchange.key.name if exchange.key else "",
+            )
+
+    # ---------------------------------------------------------------- before the body
+
+    def _check_key(self, exchange: _Exchange) -> None:
+        sent = [value for name, value in exchange.scope["headers"] if name == b"authorization"]
+        key = keys.recognised(sent[0] if len(sent) == 1 else b"", self.keys)
+        if key is None:
+            told = [(b"www-authenticate", b'Bearer realm="railrules"')]
+            raise _RefusedError(401, "send a key of this service as Authorization: Bearer KEY", "refused_key", told)
+        exchange.key = key
+        if not key.open:
+            raise _RefusedError(403, "this key has been closed", "refused_key")
+        quota = keys.spend(key, self.part)
+        exchange.added += [
+            (b"ratelimit-policy", f'"default";q={quota.limit};w={keys.WINDOW}'.encode()),
+            (b"ratelimit", f'"default";r={max(0, quota.left)};t={quota.seconds}'.encode()),
+        ]
+        if quota.left < 0:
+            detail = "the requests of this key are used up for now; Retry-After says when to come again"
+            raise _RefusedError(429, detail, "refused_quota", [(b"retry-after", str(quota.seconds).encode())])
+
+    def _check_header(self, exchange: _Exchange, *, free: bool = False) -> None:
+        for name, value in exchange.scope["headers"]:
+            if name == b"content-encoding" and value.strip().lower() not in (b"", b"identity"):
+                told = [(b"accept-encoding", b"identity")]
+                raise _RefusedError(415, "send the body as it is, without a content coding", extra=told)
+            if name == b"content-length" and not free and int(value) > self.settings.max_body_bytes:
+                raise self._too_large()
+
+    def _too_large(self) -> _RefusedError:
+        detail = f"the request body is larger than the {self.settings.max_body_bytes} bytes that the service reads"
+        return _RefusedError(413, detail, "refused_too_large")
+
+    async def _body(self, exchange: _Exchange) -> bytes:
+        chunks: list[bytes] = []
+        try:
+            async with asyncio.timeout(self.settings.body_seconds):
+                while True:
+                    message: Any = await exchange.receive()
+                    if message["type"] == "http.disconnect":
+                        raise _GoneError
+                    chunks.append(message["body"])
+                    exchange.body += len(message["body"])
+                    if exchange.body > self.settings.max_body_bytes:
+                        raise self._too_large()
+                    if not message["more_body"]:
+                        exchange.has_body = False
+                        return b"".join(chunks)
+        except TimeoutError:
+            detail = f"the request body did not arrive within {self.settings.body_seconds:g} s"
+            raise _RefusedError(408, detail, "cut_body") from None
+
+    # ---------------------------------------------------------------- the answer
+
+    async def _answer(self, exchange: _Exchange) -> None:
+        path = exchange.scope["path"]
+        if path.startswith(HEALTH):
+            if self.drain.begun and path == "/health/ready":
+                raise _RefusedError(503, "the service is about to stop", extra=self._retry())
+            await self._work(exchange, b"")
+            return
+        if self.keys:
+            self._check_key(exchange)
+        if path in self.streams:
+            await self._stream(exchange)
+            return
+        body = b""
+        if exchange.has_body:
+            self._check_header(exchange)
+            body = await self._body(exchange)
+            if body.count(b",") >= self.settings.max_items:
+                detail = f"the request body holds more than the {self.settings.max_items} values that the service reads"
+                raise _RefusedError(413, detail, "refused_too_large")
+        heavy = len(body) > self.settings.thread_above_bytes or self.slow(exchange.route, exchange.accept)
+        lane = self.heavy if heavy else self.light
+        await self._enter(lane)
+        if heavy:
+            await self._work_apart(exchange, body)
+        else:
+            try:
+                await self._work(exchange, body)
+            finally:
+                lane.leave()
+
+    async def _enter(self, lane: Lane) -> None:
+        try:
+            await lane.enter()
+        except OverloadedError:
+            detail = "the service has more work than it can do; Retry-After says when to come again"
+            raise _RefusedError(503, detail, "shed_queue_full_or_late", self._retry()) from None
+
+    async def _stream(self, exchange: _Exchange) -> None:
+        """Let a body through piece by piece. Its length is free, so it is the pace that is held to a limit."""
+        self._check_header(exchange, free=True)
+        await self._enter(self.stream_lane)
+        settings, waited, loop = self.settings, 0.0, asyncio.get_running_loop()
+
+        async def receive() -> Any:  # noqa: ANN401  a message of ASGI
+            nonlocal waited
+            begun = loop.time()
+            allowed = settings.body_seconds + exchange.body / settings.stream_bytes_per_second - waited
+            try:
+                async with asyncio.timeout(min(allowed, settings.body_seconds)):
+                    message: Any = await exchange.receive()
+            except TimeoutError:
+                self.part.count("cut_body")
+                # the answer has begun, so it can only be left without its end
+                return {"type": "http.disconnect"}
+            waited += loop.time() - begun
+            exchange.body += len(message.get("body", b""))
+            exchange.has_body = message.get("more_body", False)
+            return message
+
+        try:
+            await self._pass_on(exchange, receive)
+        finally:
+            self.stream_lane.leave()
+
+    def _retry(self) -> Headers:
+        return [(b"retry-after", str(self.settings.retry_seconds).encode())]
+
+    async def _work_apart(self, exchange: _Exchange, body: bytes) -> None:
+        """Work an answer that runs in a thread and stop waiting when its time is over; it keeps its turn until it ends."""
+        task = asyncio.create_task(self._work(exchange, body))
+
+        def ended(_task: asyncio.Task[None]) -> None:
+            self.heavy.leave()
+            self._late.discard(task)
+
+        task.add_done_callback(ended)
+        done, _ = await asyncio.wait((task,), timeout=self.settings.work_seconds)
+        if done:
+            await task
+            return
+        self._late.add(task)
+        asyncio.get_running_loop().call_later(self.settings.silence_seconds, self._still_late, task)
+        if not exchange.status:
+            detail = f"the answer was not ready within {self.settings.work_seconds:g} s"
+            await self._refuse(exchange, _RefusedError(503, detail, "shed_work_too_long", self._retry()))
+
+    def _still_late(self, task: asyncio.Task[None]) -> None:
+        if not task.done():
+            # a thread cannot be stopped; a worker can
+            logs.line("stuck", level="error")
+            self.drain.begin()
+
+    async def _work(self, exchange: _Exchange, body: bytes) -> None:
+        asked = False
+
+        async def receive() -> Any:  # noqa: ANN401  a message of ASGI
+            nonlocal asked
+            if asked:
+                return {"type": "http.disconnect"}
+            asked = True
+            return {"type": "http.request", "body": body, "more_body": False}
+
+        await self._pass_on(exchange, receive)
+
+    async def _pass_on(self, exchange: _Exchange, receive: Receive) -> None:
+        """Ask the application. It sees the request id that the log has, and no key."""
+        kept = [item for item in exchange.scope["headers"] if item[0] not in (b"authorization", b"x-request-id")]
+        scope = {**exchange.scope, "headers": [*kept, (b"x-request-id", exchange.request_id)]}
+
+        async def send(message: Message) -> None:
+            if exchange.done:
+                return
+            last = message["type"] == "http.response.body" and not message.get("more_body", False)
+            if last and exchange.has_body and exchange.status >= HTTPStatus.BAD_REQUEST:
+                # the application has refused a stream that is still coming
+                await self._send(exchange, {**message, "more_body": True})
+                await self._linger(exchange)
+                await self._send(exchange, {"type": "http.response.body", "body": b"", "more_body": False})
+                return
+            await self._send(exchange, message)
+
+        await self.app(cast("Scope", scope), receive, send)
+
+    async def _send(self, exchange: _Exchange, message: Any) -> None:  # noqa: ANN401  a message of ASGI
+        if message["type"] == "http.response.start":
+            exchange.status = message["status"]
+            headers = [*message["headers"], *exchange.added]
+            if self.drain.begun or exchange.has_body:
+                headers.append(_CLOSE)
+            message["headers"] = headers
+        else:
+            exchange.sent += len(message.get("body", b""))
+        await exchange.send(message)
+
+    async def _refuse(self, exchange: _Exchange, refused: _RefusedError) -> None:
+        if refused.event:
+            self.part.count(refused.event)
+        told = [(b"x-request-id", exchange.request_id), (b"traceparent", traceparent_of(exchange.trace))]
+        headers, body = refusal(refused.status, refused.detail, [*told, *refused.extra])
+        await self._send(exchange, {"type": "http.response.start", "status": refused.status, "headers": headers})
+        exchange.done = True
+        if exchange.scope["method"] == "HEAD":
+            body = b""
+        await self._send(exchange, {"type": "http.response.body", "body": body, "more_body": exchange.has_body})
+        if exchange.has_body:
+            await self._linger(exchange)
+            await self._send(exchange, {"type": "http.response.body", "body": b"", "more_body": False})
+
+    async def _linger(self, exchange: _Exchange) -> None:
+        """Read on for a moment: closing on unread bytes would reset the connection and take the answer with it."""
+        if any(name == b"expect" for name, _ in exchange.scope["headers"]):
+            return  # it waits to be told to go on, and it is not
+        left = self.settings.max_body_bytes
+        try:
+            async with asyncio.timeout(self.settings.linger_seconds):
+                while left > 0:
+                    message: Any = await exchange.receive()
+                    if message["type"] == "http.disconnect" or not message["more_body"]:
+                        return
+                    left -= len(message["body"])
+        except TimeoutError:
+            return
