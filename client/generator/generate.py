@@ -70,7 +70,9 @@ def main(arguments: list[str] | None = None) -> int:
         if path.name not in made:
             path.unlink()
     for name, text in made.items():
-        (out / name).write_text(text, encoding="utf-8", newline="\n")
+        path = out / name
+        if not path.is_file() or path.read_bytes() != text.encode():  # an unchanged file keeps its time and its bytecode
+            path.write_bytes(text.encode())
     return 0
 
 

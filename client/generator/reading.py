@@ -18,6 +18,7 @@ _SUFFIXES = {
     "text/html": "html",
     "text/plain": "text",
     "image/svg+xml": "svg",
+    "image/vnd.dxf": "dxf",
     "application/pdf": "pdf",
     "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": "xlsx",
     "application/x-ndjson": "ndjson",

@@ -202,6 +202,7 @@ class AnchorsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -218,6 +219,7 @@ class AnchorsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -238,6 +240,7 @@ class AnchorsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -448,6 +451,7 @@ class BreakGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     rail_temperature: Temperature
@@ -463,6 +467,7 @@ class BreakGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -482,6 +487,7 @@ class BreakGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -581,6 +587,7 @@ class BucklingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     rail_temperature: Temperature
@@ -606,6 +613,7 @@ class BucklingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -635,6 +643,7 @@ class BucklingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -702,6 +711,64 @@ class BucklingResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True)
     buckling_energy: Energy | UnsetType = UNSET
     path: list[PathPoint]
     checks: list[Check]
+
+
+class BulkLine(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """A line of the answer: `line` with `answer` or `problem`, or `trailer` alone in the last one.
+
+    Attributes:
+        line: Line of the request, from 1.
+        answer: Answer to the job.
+        problem: Why there is none.
+        trailer: In the last line, alone.
+    """
+
+    line: int | UnsetType = UNSET
+    answer: TakeoffAnswer | UnsetType = UNSET
+    problem: Problem | UnsetType = UNSET
+    trailer: BulkTrailer | UnsetType = UNSET
+
+
+class BulkTotal(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """The total of one item and product over all jobs that were answered: an exact sum, rounded once to a binary number.
+
+    Attributes:
+        item: Id of the item.
+        product: Catalogue id of the product; empty where none is named.
+        direction: order, recover or work.
+        jobs: Jobs that have it.
+        net: Sum of the jobs' net totals.
+        order: Sum of what the jobs order.
+        mass: Mass of that; left out where a job does not know it.
+    """
+
+    item: str
+    product: str
+    direction: str
+    jobs: int
+    net: Amount
+    order: Amount
+    mass: Amount | UnsetType = UNSET
+
+
+class BulkTrailer(Struct, frozen=True, kw_only=True):
+    """The last line: without it the answer is not complete.
+
+    Attributes:
+        lines: Lines that held something.
+        answered: Jobs that were answered.
+        refused: Lines that ended in a problem.
+        digest: SHA-256 of every byte of the answer before this line.
+        totals: Totals by item and product, sorted by both.
+        versions: What answered.
+    """
+
+    lines: int
+    answered: int
+    refused: int
+    digest: str
+    totals: list[BulkTotal]
+    versions: Versions
 
 
 class CatalogueRow(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
@@ -846,6 +913,7 @@ class ClosingJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     plain: int
@@ -856,6 +924,7 @@ class ClosingJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
 
 class ClosingJointsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
@@ -968,6 +1037,7 @@ class CribbingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     anchors: float
@@ -979,6 +1049,7 @@ class CribbingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -994,6 +1065,7 @@ class CribbingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -1150,6 +1222,7 @@ class CurveLoadRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     neutral_temperature: Temperature
@@ -1168,6 +1241,7 @@ class CurveLoadRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -1190,6 +1264,7 @@ class CurveLoadRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -1324,6 +1399,7 @@ class CustomRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -1339,6 +1415,7 @@ class CustomRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -1358,6 +1435,7 @@ class CustomRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -1451,6 +1529,7 @@ class DestressingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     begin: Length
@@ -1470,6 +1549,7 @@ class DestressingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -1493,6 +1573,7 @@ class DestressingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -1549,6 +1630,26 @@ class DestressingResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=Tr
     steps: list[str]
     checks: list[Check]
     record: list[RecordItem]
+
+
+class Document(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """What stands in the title block of a sheet; what is left out is left blank there, to be filled in by hand.
+
+    Attributes:
+        project: Project. At most 80 characters.
+        location: Place, line, mile posts. At most 80 characters.
+        prepared: Who prepared it. At most 60 characters.
+        checked: Who checked it. At most 60 characters.
+        date: Date, as it is to be printed. At most 24 characters.
+        paper: Paper of a PDF; left out: Letter with US units, A4 with SI.
+    """
+
+    project: str | UnsetType = UNSET
+    location: str | UnsetType = UNSET
+    prepared: str | UnsetType = UNSET
+    checked: str | UnsetType = UNSET
+    date: str | UnsetType = UNSET
+    paper: Literal["A4", "letter"] | UnsetType = UNSET
 
 
 if TYPE_CHECKING:
@@ -1614,6 +1715,7 @@ class EndMovementRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     neutral_temperature: Temperature
@@ -1632,6 +1734,7 @@ class EndMovementRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -1654,6 +1757,7 @@ class EndMovementRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -2006,6 +2110,7 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     string_length: Length
@@ -2027,6 +2132,7 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -2052,6 +2158,7 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -2280,6 +2387,7 @@ class JointGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     rail_length: Length
@@ -2289,6 +2397,7 @@ class JointGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -2302,6 +2411,7 @@ class JointGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -2442,6 +2552,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -2465,6 +2576,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -2492,6 +2604,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -2611,6 +2724,7 @@ class LayingAdjustmentRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     string_length: Length
@@ -2629,6 +2743,7 @@ class LayingAdjustmentRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -2651,6 +2766,7 @@ class LayingAdjustmentRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -2800,6 +2916,7 @@ class LoadsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     goods: Sequence[Goods] | UnsetType = UNSET
@@ -2807,6 +2924,7 @@ class LoadsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
 
 class LoadsResult(Struct, frozen=True, kw_only=True):
@@ -2984,6 +3102,7 @@ class NeutralTemperatureRequest(Struct, frozen=True, kw_only=True, omit_defaults
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     rail_temperature: Temperature
@@ -3005,6 +3124,7 @@ class NeutralTemperatureRequest(Struct, frozen=True, kw_only=True, omit_defaults
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -3030,6 +3150,7 @@ class NeutralTemperatureRequest(Struct, frozen=True, kw_only=True, omit_defaults
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -3649,6 +3770,7 @@ class OrderRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     net: GoodsAmount
@@ -3662,6 +3784,7 @@ class OrderRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -3679,6 +3802,7 @@ class OrderRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -3879,6 +4003,7 @@ class PlatePinsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -3891,6 +4016,7 @@ class PlatePinsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -3907,6 +4033,7 @@ class PlatePinsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -3978,6 +4105,7 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -3992,6 +4120,7 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -4010,6 +4139,7 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -4393,6 +4523,7 @@ class RailMassRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     length: Length
@@ -4403,6 +4534,7 @@ class RailMassRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -4417,6 +4549,7 @@ class RailMassRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -4571,6 +4704,7 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     string: WeldedString
@@ -4596,6 +4730,7 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -4625,6 +4760,7 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -4777,6 +4913,7 @@ class RestraintRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     rail_temperature: Temperature
@@ -4793,6 +4930,7 @@ class RestraintRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -4813,6 +4951,7 @@ class RestraintRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -5100,6 +5239,7 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -5136,6 +5276,7 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -5176,6 +5317,7 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -5305,6 +5447,7 @@ class SectionCompatibilityRequest(Struct, frozen=True, kw_only=True, omit_defaul
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     old_section: str | UnsetType = UNSET
@@ -5340,6 +5483,7 @@ class SectionCompatibilityRequest(Struct, frozen=True, kw_only=True, omit_defaul
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -5379,6 +5523,7 @@ class SectionCompatibilityRequest(Struct, frozen=True, kw_only=True, omit_defaul
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -5624,6 +5769,7 @@ class SectionPropertiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     section: str | UnsetType = UNSET
@@ -5655,6 +5801,7 @@ class SectionPropertiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -5690,6 +5837,7 @@ class SectionPropertiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -5877,6 +6025,7 @@ class SoundTiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     track_class: int
@@ -5886,6 +6035,7 @@ class SoundTiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -5899,6 +6049,7 @@ class SoundTiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -6125,6 +6276,7 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -6141,6 +6293,7 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -6161,6 +6314,7 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -6364,6 +6518,7 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     string: WeldedString
@@ -6382,6 +6537,7 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -6404,6 +6560,7 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -6681,6 +6838,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     name: str
@@ -6695,6 +6853,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
 
 class TakeoffResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
@@ -6816,6 +6975,7 @@ class TemperatureRangeRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     rule: Literal["house", "mean-plus", "two-thirds"]
@@ -6835,6 +6995,7 @@ class TemperatureRangeRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -6858,6 +7019,7 @@ class TemperatureRangeRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -7022,6 +7184,7 @@ class ThermalForceRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     rail_temperature: Temperature
@@ -7033,6 +7196,7 @@ class ThermalForceRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -7048,6 +7212,7 @@ class ThermalForceRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -7129,6 +7294,7 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -7145,6 +7311,7 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -7165,6 +7332,7 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -7250,6 +7418,7 @@ class TiePlugsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -7266,6 +7435,7 @@ class TiePlugsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -7286,6 +7456,7 @@ class TiePlugsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -7380,6 +7551,7 @@ class TiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -7388,6 +7560,7 @@ class TiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
 
 class TiesResult(Struct, frozen=True, kw_only=True):
@@ -7472,6 +7645,7 @@ class TrackJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     track_class: int
@@ -7487,6 +7661,7 @@ class TrackJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -7506,6 +7681,7 @@ class TrackJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -7602,6 +7778,7 @@ class TrainLoadsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     strings: int
@@ -7619,6 +7796,7 @@ class TrainLoadsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -7640,6 +7818,7 @@ class TrainLoadsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -7817,6 +7996,7 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     speed_rule: Literal["given", "hundredth", "none", "speed-over-diameter"]
@@ -7843,6 +8023,7 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -7873,6 +8054,7 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -8160,6 +8342,7 @@ class WorkPlanRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     ties: int
@@ -8172,6 +8355,7 @@ class WorkPlanRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -8188,6 +8372,7 @@ class WorkPlanRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -8257,6 +8442,7 @@ class WorkRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
     """
 
     stretch: Stretch
@@ -8283,6 +8469,7 @@ class WorkRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -8313,6 +8500,7 @@ class WorkRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -8500,6 +8688,9 @@ __all__ = [
     "BucklingAnswer",
     "BucklingRequest",
     "BucklingResult",
+    "BulkLine",
+    "BulkTotal",
+    "BulkTrailer",
     "CatalogueRow",
     "CatalogueTable",
     "CautionNote",
@@ -8531,6 +8722,7 @@ __all__ = [
     "DestressingAnswer",
     "DestressingRequest",
     "DestressingResult",
+    "Document",
     "Duration",
     "DurationUnit",
     "EndMovementAnswer",

@@ -9,6 +9,7 @@ from railrules_client._generated.models import (
     AnchorsAnswer,
     BreakGapAnswer,
     BucklingAnswer,
+    BulkLine,
     CatalogueRow,
     CatalogueTable,
     ClosingJointsAnswer,
@@ -127,7 +128,7 @@ _GET_RAIL_SECTION_PROFILE_SVG: Final = Operation(
     accept="image/svg+xml",
     answer=str,
 )
-_GET_RAIL_SECTION_PROFILE_VND_DXF: Final = Operation(
+_GET_RAIL_SECTION_PROFILE_DXF: Final = Operation(
     "getRailSectionProfile",
     "GET",
     "/v1/rail-sections/{id}/profile",
@@ -294,12 +295,44 @@ _CALCULATE_TIES: Final = Operation(
     answer=TiesAnswer,
     content_type="application/json",
 )
+_CALCULATE_TIES_HTML: Final = Operation(
+    "calculateTies",
+    "POST",
+    "/v1/quantities/ties",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_TIES_PDF: Final = Operation(
+    "calculateTies",
+    "POST",
+    "/v1/quantities/ties",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_SOUND_TIES: Final = Operation(
     "calculateSoundTies",
     "POST",
     "/v1/quantities/sound-ties",
     accept="application/json",
     answer=SoundTiesAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SOUND_TIES_HTML: Final = Operation(
+    "calculateSoundTies",
+    "POST",
+    "/v1/quantities/sound-ties",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_SOUND_TIES_PDF: Final = Operation(
+    "calculateSoundTies",
+    "POST",
+    "/v1/quantities/sound-ties",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_TIE_PLATES: Final = Operation(
@@ -310,12 +343,52 @@ _CALCULATE_TIE_PLATES: Final = Operation(
     answer=TiePlatesAnswer,
     content_type="application/json",
 )
+_CALCULATE_TIE_PLATES_HTML: Final = Operation(
+    "calculateTiePlates",
+    "POST",
+    "/v1/quantities/tie-plates",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_TIE_PLATES_PDF: Final = Operation(
+    "calculateTiePlates",
+    "POST",
+    "/v1/quantities/tie-plates",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_SPIKES: Final = Operation(
     "calculateSpikes",
     "POST",
     "/v1/quantities/spikes",
     accept="application/json",
     answer=SpikesAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SPIKES_SVG: Final = Operation(
+    "calculateSpikes",
+    "POST",
+    "/v1/quantities/spikes",
+    accept="image/svg+xml",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_SPIKES_HTML: Final = Operation(
+    "calculateSpikes",
+    "POST",
+    "/v1/quantities/spikes",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_SPIKES_PDF: Final = Operation(
+    "calculateSpikes",
+    "POST",
+    "/v1/quantities/spikes",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_TIE_PLUGS: Final = Operation(
@@ -326,12 +399,44 @@ _CALCULATE_TIE_PLUGS: Final = Operation(
     answer=TiePlugsAnswer,
     content_type="application/json",
 )
+_CALCULATE_TIE_PLUGS_HTML: Final = Operation(
+    "calculateTiePlugs",
+    "POST",
+    "/v1/quantities/tie-plugs",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_TIE_PLUGS_PDF: Final = Operation(
+    "calculateTiePlugs",
+    "POST",
+    "/v1/quantities/tie-plugs",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_PLATE_PINS: Final = Operation(
     "calculatePlatePins",
     "POST",
     "/v1/quantities/plate-pins",
     accept="application/json",
     answer=PlatePinsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_PLATE_PINS_HTML: Final = Operation(
+    "calculatePlatePins",
+    "POST",
+    "/v1/quantities/plate-pins",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_PLATE_PINS_PDF: Final = Operation(
+    "calculatePlatePins",
+    "POST",
+    "/v1/quantities/plate-pins",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_PRESERVATIVE: Final = Operation(
@@ -342,12 +447,52 @@ _CALCULATE_PRESERVATIVE: Final = Operation(
     answer=PreservativeAnswer,
     content_type="application/json",
 )
+_CALCULATE_PRESERVATIVE_HTML: Final = Operation(
+    "calculatePreservative",
+    "POST",
+    "/v1/quantities/preservative",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_PRESERVATIVE_PDF: Final = Operation(
+    "calculatePreservative",
+    "POST",
+    "/v1/quantities/preservative",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_ANCHORS: Final = Operation(
     "calculateAnchors",
     "POST",
     "/v1/quantities/anchors",
     accept="application/json",
     answer=AnchorsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_ANCHORS_SVG: Final = Operation(
+    "calculateAnchors",
+    "POST",
+    "/v1/quantities/anchors",
+    accept="image/svg+xml",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_ANCHORS_HTML: Final = Operation(
+    "calculateAnchors",
+    "POST",
+    "/v1/quantities/anchors",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_ANCHORS_PDF: Final = Operation(
+    "calculateAnchors",
+    "POST",
+    "/v1/quantities/anchors",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_CRIBBING: Final = Operation(
@@ -358,12 +503,44 @@ _CALCULATE_CRIBBING: Final = Operation(
     answer=CribbingAnswer,
     content_type="application/json",
 )
+_CALCULATE_CRIBBING_HTML: Final = Operation(
+    "calculateCribbing",
+    "POST",
+    "/v1/quantities/cribbing",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_CRIBBING_PDF: Final = Operation(
+    "calculateCribbing",
+    "POST",
+    "/v1/quantities/cribbing",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_JOINTS: Final = Operation(
     "calculateJoints",
     "POST",
     "/v1/quantities/joints",
     accept="application/json",
     answer=JointsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_JOINTS_HTML: Final = Operation(
+    "calculateJoints",
+    "POST",
+    "/v1/quantities/joints",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_JOINTS_PDF: Final = Operation(
+    "calculateJoints",
+    "POST",
+    "/v1/quantities/joints",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_CLOSING_JOINTS: Final = Operation(
@@ -374,12 +551,44 @@ _CALCULATE_CLOSING_JOINTS: Final = Operation(
     answer=ClosingJointsAnswer,
     content_type="application/json",
 )
+_CALCULATE_CLOSING_JOINTS_HTML: Final = Operation(
+    "calculateClosingJoints",
+    "POST",
+    "/v1/quantities/closing-joints",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_CLOSING_JOINTS_PDF: Final = Operation(
+    "calculateClosingJoints",
+    "POST",
+    "/v1/quantities/closing-joints",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_RAIL_MASS: Final = Operation(
     "calculateRailMass",
     "POST",
     "/v1/quantities/rail-mass",
     accept="application/json",
     answer=RailMassAnswer,
+    content_type="application/json",
+)
+_CALCULATE_RAIL_MASS_HTML: Final = Operation(
+    "calculateRailMass",
+    "POST",
+    "/v1/quantities/rail-mass",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_RAIL_MASS_PDF: Final = Operation(
+    "calculateRailMass",
+    "POST",
+    "/v1/quantities/rail-mass",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_RAIL_SUPPLY: Final = Operation(
@@ -390,12 +599,44 @@ _CALCULATE_RAIL_SUPPLY: Final = Operation(
     answer=RailSupplyAnswer,
     content_type="application/json",
 )
+_CALCULATE_RAIL_SUPPLY_HTML: Final = Operation(
+    "calculateRailSupply",
+    "POST",
+    "/v1/quantities/rail-supply",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_RAIL_SUPPLY_PDF: Final = Operation(
+    "calculateRailSupply",
+    "POST",
+    "/v1/quantities/rail-supply",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_STRING_LAYOUT: Final = Operation(
     "calculateStringLayout",
     "POST",
     "/v1/quantities/string-layout",
     accept="application/json",
     answer=StringLayoutAnswer,
+    content_type="application/json",
+)
+_CALCULATE_STRING_LAYOUT_HTML: Final = Operation(
+    "calculateStringLayout",
+    "POST",
+    "/v1/quantities/string-layout",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_STRING_LAYOUT_PDF: Final = Operation(
+    "calculateStringLayout",
+    "POST",
+    "/v1/quantities/string-layout",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_TRAIN_LOADS: Final = Operation(
@@ -406,12 +647,44 @@ _CALCULATE_TRAIN_LOADS: Final = Operation(
     answer=TrainLoadsAnswer,
     content_type="application/json",
 )
+_CALCULATE_TRAIN_LOADS_HTML: Final = Operation(
+    "calculateTrainLoads",
+    "POST",
+    "/v1/quantities/train-loads",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_TRAIN_LOADS_PDF: Final = Operation(
+    "calculateTrainLoads",
+    "POST",
+    "/v1/quantities/train-loads",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_SALVAGE: Final = Operation(
     "calculateSalvage",
     "POST",
     "/v1/quantities/salvage",
     accept="application/json",
     answer=SalvageAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SALVAGE_HTML: Final = Operation(
+    "calculateSalvage",
+    "POST",
+    "/v1/quantities/salvage",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_SALVAGE_PDF: Final = Operation(
+    "calculateSalvage",
+    "POST",
+    "/v1/quantities/salvage",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_CUSTOM: Final = Operation(
@@ -422,12 +695,44 @@ _CALCULATE_CUSTOM: Final = Operation(
     answer=CustomAnswer,
     content_type="application/json",
 )
+_CALCULATE_CUSTOM_HTML: Final = Operation(
+    "calculateCustom",
+    "POST",
+    "/v1/quantities/custom",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_CUSTOM_PDF: Final = Operation(
+    "calculateCustom",
+    "POST",
+    "/v1/quantities/custom",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_WORK_PER_TIE: Final = Operation(
     "calculateWorkPerTie",
     "POST",
     "/v1/quantities/work-per-tie",
     accept="application/json",
     answer=WorkAnswer,
+    content_type="application/json",
+)
+_CALCULATE_WORK_PER_TIE_HTML: Final = Operation(
+    "calculateWorkPerTie",
+    "POST",
+    "/v1/quantities/work-per-tie",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_WORK_PER_TIE_PDF: Final = Operation(
+    "calculateWorkPerTie",
+    "POST",
+    "/v1/quantities/work-per-tie",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_WORK_PLAN: Final = Operation(
@@ -438,12 +743,44 @@ _CALCULATE_WORK_PLAN: Final = Operation(
     answer=WorkPlanAnswer,
     content_type="application/json",
 )
+_CALCULATE_WORK_PLAN_HTML: Final = Operation(
+    "calculateWorkPlan",
+    "POST",
+    "/v1/quantities/work-plan",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_WORK_PLAN_PDF: Final = Operation(
+    "calculateWorkPlan",
+    "POST",
+    "/v1/quantities/work-plan",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_LOADS: Final = Operation(
     "calculateLoads",
     "POST",
     "/v1/quantities/loads",
     accept="application/json",
     answer=LoadsAnswer,
+    content_type="application/json",
+)
+_CALCULATE_LOADS_HTML: Final = Operation(
+    "calculateLoads",
+    "POST",
+    "/v1/quantities/loads",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_LOADS_PDF: Final = Operation(
+    "calculateLoads",
+    "POST",
+    "/v1/quantities/loads",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_ORDER: Final = Operation(
@@ -454,12 +791,44 @@ _CALCULATE_ORDER: Final = Operation(
     answer=OrderAnswer,
     content_type="application/json",
 )
+_CALCULATE_ORDER_HTML: Final = Operation(
+    "calculateOrder",
+    "POST",
+    "/v1/quantities/order",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_ORDER_PDF: Final = Operation(
+    "calculateOrder",
+    "POST",
+    "/v1/quantities/order",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_FORCE: Final = Operation(
     "calculateForce",
     "POST",
     "/v1/thermal/force",
     accept="application/json",
     answer=ThermalForceAnswer,
+    content_type="application/json",
+)
+_CALCULATE_FORCE_HTML: Final = Operation(
+    "calculateForce",
+    "POST",
+    "/v1/thermal/force",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_FORCE_PDF: Final = Operation(
+    "calculateForce",
+    "POST",
+    "/v1/thermal/force",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_TEMPERATURE_RANGE: Final = Operation(
@@ -470,12 +839,52 @@ _CALCULATE_TEMPERATURE_RANGE: Final = Operation(
     answer=TemperatureRangeAnswer,
     content_type="application/json",
 )
+_CALCULATE_TEMPERATURE_RANGE_HTML: Final = Operation(
+    "calculateTemperatureRange",
+    "POST",
+    "/v1/thermal/temperature-range",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_TEMPERATURE_RANGE_PDF: Final = Operation(
+    "calculateTemperatureRange",
+    "POST",
+    "/v1/thermal/temperature-range",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_LAYING_ADJUSTMENT: Final = Operation(
     "calculateLayingAdjustment",
     "POST",
     "/v1/thermal/laying-adjustment",
     accept="application/json",
     answer=LayingAdjustmentAnswer,
+    content_type="application/json",
+)
+_CALCULATE_LAYING_ADJUSTMENT_SVG: Final = Operation(
+    "calculateLayingAdjustment",
+    "POST",
+    "/v1/thermal/laying-adjustment",
+    accept="image/svg+xml",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_LAYING_ADJUSTMENT_HTML: Final = Operation(
+    "calculateLayingAdjustment",
+    "POST",
+    "/v1/thermal/laying-adjustment",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_LAYING_ADJUSTMENT_PDF: Final = Operation(
+    "calculateLayingAdjustment",
+    "POST",
+    "/v1/thermal/laying-adjustment",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_DESTRESSING: Final = Operation(
@@ -486,12 +895,44 @@ _CALCULATE_DESTRESSING: Final = Operation(
     answer=DestressingAnswer,
     content_type="application/json",
 )
+_CALCULATE_DESTRESSING_HTML: Final = Operation(
+    "calculateDestressing",
+    "POST",
+    "/v1/thermal/destressing",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_DESTRESSING_PDF: Final = Operation(
+    "calculateDestressing",
+    "POST",
+    "/v1/thermal/destressing",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_NEUTRAL_TEMPERATURE: Final = Operation(
     "calculateNeutralTemperature",
     "POST",
     "/v1/thermal/neutral-temperature",
     accept="application/json",
     answer=NeutralTemperatureAnswer,
+    content_type="application/json",
+)
+_CALCULATE_NEUTRAL_TEMPERATURE_HTML: Final = Operation(
+    "calculateNeutralTemperature",
+    "POST",
+    "/v1/thermal/neutral-temperature",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_NEUTRAL_TEMPERATURE_PDF: Final = Operation(
+    "calculateNeutralTemperature",
+    "POST",
+    "/v1/thermal/neutral-temperature",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_BREAK_GAP: Final = Operation(
@@ -502,12 +943,60 @@ _CALCULATE_BREAK_GAP: Final = Operation(
     answer=BreakGapAnswer,
     content_type="application/json",
 )
+_CALCULATE_BREAK_GAP_SVG: Final = Operation(
+    "calculateBreakGap",
+    "POST",
+    "/v1/thermal/break-gap",
+    accept="image/svg+xml",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_BREAK_GAP_HTML: Final = Operation(
+    "calculateBreakGap",
+    "POST",
+    "/v1/thermal/break-gap",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_BREAK_GAP_PDF: Final = Operation(
+    "calculateBreakGap",
+    "POST",
+    "/v1/thermal/break-gap",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_END_MOVEMENT: Final = Operation(
     "calculateEndMovement",
     "POST",
     "/v1/thermal/end-movement",
     accept="application/json",
     answer=EndMovementAnswer,
+    content_type="application/json",
+)
+_CALCULATE_END_MOVEMENT_SVG: Final = Operation(
+    "calculateEndMovement",
+    "POST",
+    "/v1/thermal/end-movement",
+    accept="image/svg+xml",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_END_MOVEMENT_HTML: Final = Operation(
+    "calculateEndMovement",
+    "POST",
+    "/v1/thermal/end-movement",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_END_MOVEMENT_PDF: Final = Operation(
+    "calculateEndMovement",
+    "POST",
+    "/v1/thermal/end-movement",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_RESTRAINT: Final = Operation(
@@ -518,12 +1007,44 @@ _CALCULATE_RESTRAINT: Final = Operation(
     answer=RestraintAnswer,
     content_type="application/json",
 )
+_CALCULATE_RESTRAINT_HTML: Final = Operation(
+    "calculateRestraint",
+    "POST",
+    "/v1/thermal/restraint",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_RESTRAINT_PDF: Final = Operation(
+    "calculateRestraint",
+    "POST",
+    "/v1/thermal/restraint",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_CURVE_LOAD: Final = Operation(
     "calculateCurveLoad",
     "POST",
     "/v1/thermal/curve-load",
     accept="application/json",
     answer=CurveLoadAnswer,
+    content_type="application/json",
+)
+_CALCULATE_CURVE_LOAD_HTML: Final = Operation(
+    "calculateCurveLoad",
+    "POST",
+    "/v1/thermal/curve-load",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_CURVE_LOAD_PDF: Final = Operation(
+    "calculateCurveLoad",
+    "POST",
+    "/v1/thermal/curve-load",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_BUCKLING: Final = Operation(
@@ -534,12 +1055,52 @@ _CALCULATE_BUCKLING: Final = Operation(
     answer=BucklingAnswer,
     content_type="application/json",
 )
+_CALCULATE_BUCKLING_SVG: Final = Operation(
+    "calculateBuckling",
+    "POST",
+    "/v1/thermal/buckling",
+    accept="image/svg+xml",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_BUCKLING_HTML: Final = Operation(
+    "calculateBuckling",
+    "POST",
+    "/v1/thermal/buckling",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_BUCKLING_PDF: Final = Operation(
+    "calculateBuckling",
+    "POST",
+    "/v1/thermal/buckling",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_JOINT_GAP: Final = Operation(
     "calculateJointGap",
     "POST",
     "/v1/thermal/joint-gap",
     accept="application/json",
     answer=JointGapAnswer,
+    content_type="application/json",
+)
+_CALCULATE_JOINT_GAP_HTML: Final = Operation(
+    "calculateJointGap",
+    "POST",
+    "/v1/thermal/joint-gap",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_JOINT_GAP_PDF: Final = Operation(
+    "calculateJointGap",
+    "POST",
+    "/v1/thermal/joint-gap",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_VERTICAL_BENDING: Final = Operation(
@@ -550,12 +1111,44 @@ _CALCULATE_VERTICAL_BENDING: Final = Operation(
     answer=VerticalBendingAnswer,
     content_type="application/json",
 )
+_CALCULATE_VERTICAL_BENDING_HTML: Final = Operation(
+    "calculateVerticalBending",
+    "POST",
+    "/v1/strength/vertical-bending",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_VERTICAL_BENDING_PDF: Final = Operation(
+    "calculateVerticalBending",
+    "POST",
+    "/v1/strength/vertical-bending",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_HAULING_CURVE: Final = Operation(
     "calculateHaulingCurve",
     "POST",
     "/v1/strength/hauling-curve",
     accept="application/json",
     answer=HaulingCurveAnswer,
+    content_type="application/json",
+)
+_CALCULATE_HAULING_CURVE_HTML: Final = Operation(
+    "calculateHaulingCurve",
+    "POST",
+    "/v1/strength/hauling-curve",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_HAULING_CURVE_PDF: Final = Operation(
+    "calculateHaulingCurve",
+    "POST",
+    "/v1/strength/hauling-curve",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CALCULATE_TRACK_JOINTS: Final = Operation(
@@ -566,6 +1159,22 @@ _CALCULATE_TRACK_JOINTS: Final = Operation(
     answer=TrackJointsAnswer,
     content_type="application/json",
 )
+_CALCULATE_TRACK_JOINTS_HTML: Final = Operation(
+    "calculateTrackJoints",
+    "POST",
+    "/v1/regulation/track-joints",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_TRACK_JOINTS_PDF: Final = Operation(
+    "calculateTrackJoints",
+    "POST",
+    "/v1/regulation/track-joints",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_SECTION_PROPERTIES: Final = Operation(
     "calculateSectionProperties",
     "POST",
@@ -574,12 +1183,44 @@ _CALCULATE_SECTION_PROPERTIES: Final = Operation(
     answer=SectionPropertiesAnswer,
     content_type="application/json",
 )
+_CALCULATE_SECTION_PROPERTIES_HTML: Final = Operation(
+    "calculateSectionProperties",
+    "POST",
+    "/v1/section-properties",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_SECTION_PROPERTIES_PDF: Final = Operation(
+    "calculateSectionProperties",
+    "POST",
+    "/v1/section-properties",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
 _CALCULATE_SECTION_COMPATIBILITY: Final = Operation(
     "calculateSectionCompatibility",
     "POST",
     "/v1/section-compatibility",
     accept="application/json",
     answer=SectionCompatibilityAnswer,
+    content_type="application/json",
+)
+_CALCULATE_SECTION_COMPATIBILITY_HTML: Final = Operation(
+    "calculateSectionCompatibility",
+    "POST",
+    "/v1/section-compatibility",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_SECTION_COMPATIBILITY_PDF: Final = Operation(
+    "calculateSectionCompatibility",
+    "POST",
+    "/v1/section-compatibility",
+    accept="application/pdf",
+    answer=bytes,
     content_type="application/json",
 )
 _CREATE_TAKEOFF: Final = Operation(
@@ -597,6 +1238,46 @@ _CREATE_TAKEOFF_CSV: Final = Operation(
     accept="text/csv",
     answer=str,
     content_type="application/json",
+)
+_CREATE_TAKEOFF_SVG: Final = Operation(
+    "createTakeoff",
+    "POST",
+    "/v1/takeoffs",
+    accept="image/svg+xml",
+    answer=str,
+    content_type="application/json",
+)
+_CREATE_TAKEOFF_HTML: Final = Operation(
+    "createTakeoff",
+    "POST",
+    "/v1/takeoffs",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CREATE_TAKEOFF_PDF: Final = Operation(
+    "createTakeoff",
+    "POST",
+    "/v1/takeoffs",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
+_CREATE_TAKEOFF_XLSX: Final = Operation(
+    "createTakeoff",
+    "POST",
+    "/v1/takeoffs",
+    accept="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+    answer=bytes,
+    content_type="application/json",
+)
+_CREATE_TAKEOFFS: Final = Operation(
+    "createTakeoffs",
+    "POST",
+    "/v1/takeoffs/bulk",
+    accept="application/x-ndjson",
+    answer=BulkLine,
+    content_type="application/x-ndjson",
 )
 _HEALTH_LIVE: Final = Operation("healthLive", "GET", "/health/live", accept="application/json", answer=Health)
 _HEALTH_READY: Final = Operation("healthReady", "GET", "/health/ready", accept="application/json", answer=Health)
@@ -631,8 +1312,15 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -661,8 +1349,15 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -701,8 +1396,15 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -731,8 +1433,15 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -762,8 +1471,15 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_HEALTH_LIVE, options)
 
@@ -780,8 +1496,15 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_HEALTH_READY, options)
 
@@ -815,8 +1538,15 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -845,8 +1575,15 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -880,8 +1617,15 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -910,8 +1654,15 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_PLATE_PIN, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -945,8 +1696,15 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -975,8 +1733,15 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_PRESERVATIVE,
@@ -1009,12 +1774,79 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TIES, options, body=request)
+
+    def ties_html(self, request: TiesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Ties standing, kept and renewed, as text/html.
+
+        Ties stand at origin + k * spacing; a stretch owns those with begin <= x < end, so counts add up however the
+        line is cut. The average per mile is a separate figure and is not rounded. The spacing of wood ties is held
+        against the limits of a manual of government railroads; a railroad's own standard goes before.
+
+        Args:
+            request: see `TiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIES_HTML, options, body=request)
+
+    def ties_pdf(self, request: TiesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Ties standing, kept and renewed, as application/pdf.
+
+        Ties stand at origin + k * spacing; a stretch owns those with begin <= x < end, so counts add up however the
+        line is cut. The average per mile is a separate figure and is not rounded. The spacing of wood ties is held
+        against the limits of a manual of government railroads; a railroad's own standard goes before.
+
+        Args:
+            request: see `TiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIES_PDF, options, body=request)
 
     def sound_ties(
         self,
@@ -1036,12 +1868,87 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
+
+    def sound_ties_html(
+        self,
+        request: SoundTiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Sound ties in 39 ft, as text/html.
+
+        Each 39 ft of track in classes 1 to 5 must have at least a number of ties that are not defective, more of them
+        in turnouts and in curves of more than 2 degrees.
+
+        Args:
+            request: see `SoundTiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SOUND_TIES_HTML, options, body=request)
+
+    def sound_ties_pdf(
+        self,
+        request: SoundTiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Sound ties in 39 ft, as application/pdf.
+
+        Each 39 ft of track in classes 1 to 5 must have at least a number of ties that are not defective, more of them
+        in turnouts and in curves of more than 2 degrees.
+
+        Args:
+            request: see `SoundTiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SOUND_TIES_PDF, options, body=request)
 
     def tie_plates(
         self,
@@ -1063,12 +1970,87 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
+
+    def tie_plates_html(
+        self,
+        request: TiePlatesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Tie plates, as text/html.
+
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
+        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+
+        Args:
+            request: see `TiePlatesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIE_PLATES_HTML, options, body=request)
+
+    def tie_plates_pdf(
+        self,
+        request: TiePlatesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Tie plates, as application/pdf.
+
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
+        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+
+        Args:
+            request: see `TiePlatesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIE_PLATES_PDF, options, body=request)
 
     def spikes(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> SpikesAnswer:
         """Spikes.
@@ -1085,12 +2067,106 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SPIKES, options, body=request)
+
+    def spikes_svg(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Spikes, as image/svg+xml.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SPIKES_SVG, options, body=request)
+
+    def spikes_html(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Spikes, as text/html.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SPIKES_HTML, options, body=request)
+
+    def spikes_pdf(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Spikes, as application/pdf.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SPIKES_PDF, options, body=request)
 
     def tie_plugs(
         self,
@@ -1112,12 +2188,82 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
+
+    def tie_plugs_html(self, request: TiePlugsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Tie plugs or compound, as text/html.
+
+        One plug for each old spike that is pulled out of a wood tie that stays, at the rails renewed. Holes follow the
+        old pattern, whatever the new one is. Compound is the volume of the holes and what is lost.
+
+        Args:
+            request: see `TiePlugsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIE_PLUGS_HTML, options, body=request)
+
+    def tie_plugs_pdf(
+        self,
+        request: TiePlugsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Tie plugs or compound, as application/pdf.
+
+        One plug for each old spike that is pulled out of a wood tie that stays, at the rails renewed. Holes follow the
+        old pattern, whatever the new one is. Compound is the volume of the holes and what is lost.
+
+        Args:
+            request: see `TiePlugsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TIE_PLUGS_PDF, options, body=request)
 
     def plate_pins(
         self,
@@ -1139,12 +2285,87 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
+
+    def plate_pins_html(
+        self,
+        request: PlatePinsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Plate pins, as text/html.
+
+        Plates are pinned on every n-th wood tie by the tie's own number, so counts add up however the line is cut: a
+        stretch may have one pinned tie more or less than its ties divided by n.
+
+        Args:
+            request: see `PlatePinsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_PLATE_PINS_HTML, options, body=request)
+
+    def plate_pins_pdf(
+        self,
+        request: PlatePinsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Plate pins, as application/pdf.
+
+        Plates are pinned on every n-th wood tie by the tie's own number, so counts add up however the line is cut: a
+        stretch may have one pinned tie more or less than its ties divided by n.
+
+        Args:
+            request: see `PlatePinsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_PLATE_PINS_PDF, options, body=request)
 
     def preservative(
         self,
@@ -1166,12 +2387,87 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
+
+    def preservative_html(
+        self,
+        request: PreservativeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Preservative for adzed tie seats, as text/html.
+
+        Seats are adzed on wood ties that stay, at the rails renewed, over the new plate and a margin on all four sides.
+        New ties come treated and are not adzed.
+
+        Args:
+            request: see `PreservativeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_PRESERVATIVE_HTML, options, body=request)
+
+    def preservative_pdf(
+        self,
+        request: PreservativeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Preservative for adzed tie seats, as application/pdf.
+
+        Seats are adzed on wood ties that stay, at the rails renewed, over the new plate and a margin on all four sides.
+        New ties come treated and are not adzed.
+
+        Args:
+            request: see `PreservativeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_PRESERVATIVE_PDF, options, body=request)
 
     def anchors(
         self,
@@ -1194,12 +2490,109 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS, options, body=request)
+
+    def anchors_svg(self, request: AnchorsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Rail anchors, as image/svg+xml.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ANCHORS_SVG, options, body=request)
+
+    def anchors_html(self, request: AnchorsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Rail anchors, as text/html.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ANCHORS_HTML, options, body=request)
+
+    def anchors_pdf(self, request: AnchorsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Rail anchors, as application/pdf.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
     def cribbing(
         self,
@@ -1221,12 +2614,77 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING, options, body=request)
+
+    def cribbing_html(self, request: CribbingRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Cribbing for anchors, as text/html.
+
+        Each anchor needs a pocket in the crib beside its tie, under and beside the rail base. The volume is that of the
+        pockets times the share of them that ballast fills.
+
+        Args:
+            request: see `CribbingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CRIBBING_HTML, options, body=request)
+
+    def cribbing_pdf(self, request: CribbingRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Cribbing for anchors, as application/pdf.
+
+        Each anchor needs a pocket in the crib beside its tie, under and beside the rail base. The volume is that of the
+        pockets times the share of them that ballast fills.
+
+        Args:
+            request: see `CribbingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CRIBBING_PDF, options, body=request)
 
     def joints(self, request: JointsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> JointsAnswer:
         """Joints and their parts.
@@ -1243,12 +2701,77 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_JOINTS, options, body=request)
+
+    def joints_html(self, request: JointsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Joints and their parts, as text/html.
+
+        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
+        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+
+        Args:
+            request: see `JointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_JOINTS_HTML, options, body=request)
+
+    def joints_pdf(self, request: JointsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Joints and their parts, as application/pdf.
+
+        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
+        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+
+        Args:
+            request: see `JointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_JOINTS_PDF, options, body=request)
 
     def closing_joints(
         self,
@@ -1270,12 +2793,87 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
+
+    def closing_joints_html(
+        self,
+        request: ClosingJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Joints left in welded rail, as text/html.
+
+        The joints that close runs of welded strings, by kind, and their bars, bolts, nuts, washers and bonds. Insulated
+        and compromise joints come complete. A joint left in welded rail needs two bolts in each rail.
+
+        Args:
+            request: see `ClosingJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CLOSING_JOINTS_HTML, options, body=request)
+
+    def closing_joints_pdf(
+        self,
+        request: ClosingJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Joints left in welded rail, as application/pdf.
+
+        The joints that close runs of welded strings, by kind, and their bars, bolts, nuts, washers and bonds. Insulated
+        and compromise joints come complete. A joint left in welded rail needs two bolts in each rail.
+
+        Args:
+            request: see `ClosingJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CLOSING_JOINTS_PDF, options, body=request)
 
     def rail_mass(
         self,
@@ -1297,12 +2895,82 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
+
+    def rail_mass_html(self, request: RailMassRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Mass of rail, as text/html.
+
+        Mass of one or two lines of rail, and what a mile of rail and of track weighs in short, long and metric tons.
+        The old rule that a mile of track weighs 11/7 of the pounds per yard in long tons is exact: 2 x 1760 / 2240.
+
+        Args:
+            request: see `RailMassRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RAIL_MASS_HTML, options, body=request)
+
+    def rail_mass_pdf(
+        self,
+        request: RailMassRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Mass of rail, as application/pdf.
+
+        Mass of one or two lines of rail, and what a mile of rail and of track weighs in short, long and metric tons.
+        The old rule that a mile of track weighs 11/7 of the pounds per yard in long tons is exact: 2 x 1760 / 2240.
+
+        Args:
+            request: see `RailMassRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RAIL_MASS_PDF, options, body=request)
 
     def rail_supply(
         self,
@@ -1326,12 +2994,91 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
+
+    def rail_supply_html(
+        self,
+        request: RailSupplyRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Stock rails, strings, welds and closures, as text/html.
+
+        A string is its stock rails less what n - 1 plant welds use up and both end trims. The runs are laid out of
+        strings as in quantities.string-layout, with the fewest field welds, then the fewest cut pieces, and the
+        strings, welds, closures and offcuts of that layout are counted. A thermite weld fills its gap with weld metal,
+        so the rail needed is shorter than the runs by the gaps. A place where two runs meet counts once.
+
+        Args:
+            request: see `RailSupplyRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RAIL_SUPPLY_HTML, options, body=request)
+
+    def rail_supply_pdf(
+        self,
+        request: RailSupplyRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Stock rails, strings, welds and closures, as application/pdf.
+
+        A string is its stock rails less what n - 1 plant welds use up and both end trims. The runs are laid out of
+        strings as in quantities.string-layout, with the fewest field welds, then the fewest cut pieces, and the
+        strings, welds, closures and offcuts of that layout are counted. A thermite weld fills its gap with weld metal,
+        so the rail needed is shorter than the runs by the gaps. A place where two runs meet counts once.
+
+        Args:
+            request: see `RailSupplyRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RAIL_SUPPLY_PDF, options, body=request)
 
     def string_layout(
         self,
@@ -1359,12 +3106,99 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
+
+    def string_layout_html(
+        self,
+        request: StringLayoutRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Where every string and field weld lies, as text/html.
+
+        Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
+        stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
+        field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
+        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
+        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
+        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
+        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
+        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+
+        Args:
+            request: see `StringLayoutRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_STRING_LAYOUT_HTML, options, body=request)
+
+    def string_layout_pdf(
+        self,
+        request: StringLayoutRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Where every string and field weld lies, as application/pdf.
+
+        Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
+        stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
+        field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
+        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
+        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
+        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
+        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
+        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+
+        Args:
+            request: see `StringLayoutRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_STRING_LAYOUT_PDF, options, body=request)
 
     def train_loads(
         self,
@@ -1388,12 +3222,91 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
+
+    def train_loads_html(
+        self,
+        request: TrainLoadsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Rail trains and what each brings, as text/html.
+
+        A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
+        unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
+        carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
+        the order of their numbers.
+
+        Args:
+            request: see `TrainLoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TRAIN_LOADS_HTML, options, body=request)
+
+    def train_loads_pdf(
+        self,
+        request: TrainLoadsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Rail trains and what each brings, as application/pdf.
+
+        A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
+        unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
+        carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
+        the order of their numbers.
+
+        Args:
+            request: see `TrainLoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TRAIN_LOADS_PDF, options, body=request)
 
     def salvage(
         self,
@@ -1416,12 +3329,79 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE, options, body=request)
+
+    def salvage_html(self, request: SalvageRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Salvage, as text/html.
+
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
+        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
+        and recovery are the user's: no published shares were found.
+
+        Args:
+            request: see `SalvageRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SALVAGE_HTML, options, body=request)
+
+    def salvage_pdf(self, request: SalvageRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Salvage, as application/pdf.
+
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
+        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
+        and recovery are the user's: no published shares were found.
+
+        Args:
+            request: see `SalvageRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SALVAGE_PDF, options, body=request)
 
     def custom(self, request: CustomRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> CustomAnswer:
         """Item of the caller's own.
@@ -1438,12 +3418,77 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM, options, body=request)
+
+    def custom_html(self, request: CustomRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Item of the caller's own, as text/html.
+
+        An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+
+        Args:
+            request: see `CustomRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CUSTOM_HTML, options, body=request)
+
+    def custom_pdf(self, request: CustomRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Item of the caller's own, as application/pdf.
+
+        An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+
+        Args:
+            request: see `CustomRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CUSTOM_PDF, options, body=request)
 
     def work_per_tie(
         self,
@@ -1466,12 +3511,79 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
+
+    def work_per_tie_html(self, request: WorkRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Work per tie and per mile, as text/html.
+
+        Operations of an out-of-face rail gang in trade order, for the rails renewed. With the user's production rates:
+        the time of each, and the operation that sets the pace, since all work one behind the other. No rate is given by
+        default: none was found published.
+
+        Args:
+            request: see `WorkRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORK_PER_TIE_HTML, options, body=request)
+
+    def work_per_tie_pdf(self, request: WorkRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Work per tie and per mile, as application/pdf.
+
+        Operations of an out-of-face rail gang in trade order, for the rails renewed. With the user's production rates:
+        the time of each, and the operation that sets the pace, since all work one behind the other. No rate is given by
+        default: none was found published.
+
+        Args:
+            request: see `WorkRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORK_PER_TIE_PDF, options, body=request)
 
     def work_plan(
         self,
@@ -1494,12 +3606,84 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
+
+    def work_plan_html(self, request: WorkPlanRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Work plan of a rail gang, as text/html.
+
+        Given how much there is of each operation and the user's own production rates: crew time, time, days and track
+        occupancies of each in trade order, and the operation that sets the pace, since all work one behind the other.
+        No rate is given by default: none was found published.
+
+        Args:
+            request: see `WorkPlanRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORK_PLAN_HTML, options, body=request)
+
+    def work_plan_pdf(
+        self,
+        request: WorkPlanRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Work plan of a rail gang, as application/pdf.
+
+        Given how much there is of each operation and the user's own production rates: crew time, time, days and track
+        occupancies of each in trade order, and the operation that sets the pace, since all work one behind the other.
+        No rate is given by default: none was found published.
+
+        Args:
+            request: see `WorkPlanRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORK_PLAN_PDF, options, body=request)
 
     def loads(self, request: LoadsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> LoadsAnswer:
         """Truck and car loads.
@@ -1517,12 +3701,79 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_LOADS, options, body=request)
+
+    def loads_html(self, request: LoadsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Truck and car loads, as text/html.
+
+        Tons by item, and the loads they make by mass: each item alone, and all that a vehicle carries together, rounded
+        up once from the exact mass. Vehicles stand in place of each other. What takes more room than weight fills a
+        vehicle sooner than its mass says.
+
+        Args:
+            request: see `LoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_LOADS_HTML, options, body=request)
+
+    def loads_pdf(self, request: LoadsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Truck and car loads, as application/pdf.
+
+        Tons by item, and the loads they make by mass: each item alone, and all that a vehicle carries together, rounded
+        up once from the exact mass. Vehicles stand in place of each other. What takes more room than weight fills a
+        vehicle sooner than its mass says.
+
+        Args:
+            request: see `LoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_LOADS_PDF, options, body=request)
 
     def order(self, request: OrderRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> OrderAnswer:
         """From the job's total to the order.
@@ -1540,12 +3791,79 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_ORDER, options, body=request)
+
+    def order_html(self, request: OrderRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """From the job's total to the order, as text/html.
+
+        Allowance and rounding are applied once, to the job's total of an item and never to its lines. The total with
+        allowance is rounded up to what is sold; packages are counted from that. A total that misses a whole step by
+        float noise only counts as whole.
+
+        Args:
+            request: see `OrderRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ORDER_HTML, options, body=request)
+
+    def order_pdf(self, request: OrderRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """From the job's total to the order, as application/pdf.
+
+        Allowance and rounding are applied once, to the job's total of an item and never to its lines. The total with
+        allowance is rounded up to what is sold; packages are counted from that. A total that misses a whole step by
+        float noise only counts as whole.
+
+        Args:
+            request: see `OrderRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ORDER_PDF, options, body=request)
 
 
 class RailAnchorsResource:
@@ -1577,8 +3895,15 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -1607,8 +3932,15 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_RAIL_ANCHOR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -1652,8 +3984,15 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -1694,8 +4033,15 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION,
@@ -1743,8 +4089,15 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -1800,8 +4153,15 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -1818,7 +4178,7 @@ class RailSectionsResource:
             },
         )
 
-    def profile_vnd_dxf(
+    def profile_dxf(
         self,
         id: str,
         /,
@@ -1857,11 +4217,18 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
-            _GET_RAIL_SECTION_PROFILE_VND_DXF,
+            _GET_RAIL_SECTION_PROFILE_DXF,
             options,
             path={"id": id},
             query={
@@ -1904,12 +4271,89 @@ class RegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
+
+    def track_joints_html(
+        self,
+        request: TrackJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Joints, bolts and anchors by 49 CFR Part 213, as text/html.
+
+        Holds a job against the sections of Part 213 on bolted joints, their bolts, torch-cut ends and mismatch, on
+        anchoring at turnouts, and on laying welded rail: what is left out is not checked. Part 213 is a floor; a
+        railroad's plan goes further.
+
+        Args:
+            request: see `TrackJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TRACK_JOINTS_HTML, options, body=request)
+
+    def track_joints_pdf(
+        self,
+        request: TrackJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Joints, bolts and anchors by 49 CFR Part 213, as application/pdf.
+
+        Holds a job against the sections of Part 213 on bolted joints, their bolts, torch-cut ends and mismatch, on
+        anchoring at turnouts, and on laying welded rail: what is left out is not checked. Part 213 is a floor; a
+        railroad's plan goes further.
+
+        Args:
+            request: see `TrackJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TRACK_JOINTS_PDF, options, body=request)
 
 
 class RulebooksResource:
@@ -1932,8 +4376,15 @@ class RulebooksResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -1958,8 +4409,15 @@ class RulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_RULES, options)
 
@@ -1977,8 +4435,15 @@ class RulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -2014,12 +4479,95 @@ class SectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
+
+    def calculate_html(
+        self,
+        request: SectionCompatibilityRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Compatibility of an old and a new rail section, as text/html.
+
+        Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is run
+        off. Plates serve when the new base lies between their shoulders within the play; where their table is not
+        given, they are taken as made for the old rail. Joint bars serve both when fishing height, both fishing angles
+        and drilling are the same, within 1/64 in and a quarter of a degree; a thicker web does not matter. A joint
+        between the two is a compromise joint when the bars or the running surface differ. What is not known gives no
+        verdict.
+
+        Args:
+            request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_HTML, options, body=request)
+
+    def calculate_pdf(
+        self,
+        request: SectionCompatibilityRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Compatibility of an old and a new rail section, as application/pdf.
+
+        Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is run
+        off. Plates serve when the new base lies between their shoulders within the play; where their table is not
+        given, they are taken as made for the old rail. Joint bars serve both when fishing height, both fishing angles
+        and drilling are the same, within 1/64 in and a quarter of a degree; a thicker web does not matter. A joint
+        between the two is a compromise joint when the bars or the running surface differ. What is not known gives no
+        verdict.
+
+        Args:
+            request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_PDF, options, body=request)
 
 
 class SectionPropertiesResource:
@@ -2053,12 +4601,95 @@ class SectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
+
+    def calculate_html(
+        self,
+        request: SectionPropertiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Properties of a rail section, new or worn, as text/html.
+
+        Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, or has its own measures,
+        or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
+        Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
+        centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions
+        whose distance is stated. The new section is compared with printed values.
+
+        Args:
+            request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SECTION_PROPERTIES_HTML, options, body=request)
+
+    def calculate_pdf(
+        self,
+        request: SectionPropertiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Properties of a rail section, new or worn, as application/pdf.
+
+        Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, or has its own measures,
+        or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
+        Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
+        centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions
+        whose distance is stated. The new section is compared with printed values.
+
+        Args:
+            request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_SECTION_PROPERTIES_PDF, options, body=request)
 
 
 class SourcesResource:
@@ -2081,8 +4712,15 @@ class SourcesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_SOURCES, options)
 
@@ -2116,8 +4754,15 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -2146,8 +4791,15 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -2186,8 +4838,15 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -2216,8 +4875,15 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -2251,12 +4917,91 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
+
+    def vertical_bending_html(
+        self,
+        request: VerticalBendingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Bending of rail under wheels, as text/html.
+
+        The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
+        a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
+        pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
+        same wheels.
+
+        Args:
+            request: see `VerticalBendingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_VERTICAL_BENDING_HTML, options, body=request)
+
+    def vertical_bending_pdf(
+        self,
+        request: VerticalBendingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Bending of rail under wheels, as application/pdf.
+
+        The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
+        a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
+        pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
+        same wheels.
+
+        Args:
+            request: see `VerticalBendingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_VERTICAL_BENDING_PDF, options, body=request)
 
     def hauling_curve(
         self,
@@ -2279,12 +5024,89 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
+
+    def hauling_curve_html(
+        self,
+        request: HaulingCurveRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Strings hauled round a curve, as text/html.
+
+        A string carried upright bends about its upright axis to the radius of the track; the base, being widest, is
+        stressed most. Strings off the middle of the train run on a shorter or longer path and their free ends shift
+        along it. Elastic; worked for the innermost string, evenly bent.
+
+        Args:
+            request: see `HaulingCurveRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_HAULING_CURVE_HTML, options, body=request)
+
+    def hauling_curve_pdf(
+        self,
+        request: HaulingCurveRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Strings hauled round a curve, as application/pdf.
+
+        A string carried upright bends about its upright axis to the radius of the track; the base, being widest, is
+        stressed most. Strings off the middle of the train run on a shorter or longer path and their free ends shift
+        along it. Elastic; worked for the innermost string, evenly bent.
+
+        Args:
+            request: see `HaulingCurveRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
 
 class TakeoffsResource:
@@ -2298,6 +5120,9 @@ class TakeoffsResource:
         self,
         request: TakeoffRequest | Mapping[str, object],
         /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
         **options: Unpack[CallOptions],
     ) -> TakeoffAnswer:
         """Takeoff of a relay job.
@@ -2307,6 +5132,9 @@ class TakeoffsResource:
         total of an item.
 
         Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
@@ -2315,14 +5143,29 @@ class TakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_CREATE_TAKEOFF, options, body=request)
+        return self._caller.call(_CREATE_TAKEOFF, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
-    def create_csv(self, request: TakeoffRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+    def create_csv(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> str:
         """Takeoff of a relay job, as text/csv.
 
         Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
@@ -2330,6 +5173,9 @@ class TakeoffsResource:
         total of an item.
 
         Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
@@ -2338,12 +5184,236 @@ class TakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return self._caller.call(_CREATE_TAKEOFF_CSV, options, body=request)
+        return self._caller.call(_CREATE_TAKEOFF_CSV, options, query={"drawing": drawing, "sheet": sheet}, body=request)
+
+    def create_svg(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Takeoff of a relay job, as image/svg+xml.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CREATE_TAKEOFF_SVG, options, query={"drawing": drawing, "sheet": sheet}, body=request)
+
+    def create_html(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Takeoff of a relay job, as text/html.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(
+            _CREATE_TAKEOFF_HTML,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
+
+    def create_pdf(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Takeoff of a relay job, as application/pdf.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CREATE_TAKEOFF_PDF, options, query={"drawing": drawing, "sheet": sheet}, body=request)
+
+    def create_xlsx(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Takeoff of a relay job, as application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(
+            _CREATE_TAKEOFF_XLSX,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
+
+    def bulk(
+        self,
+        body: bytes,
+        /,
+        *,
+        answer: Literal["full", "totals"] | None = None,
+        units: Literal["us", "si"] | None = None,
+        **options: Unpack[CallOptions],
+    ) -> BulkLine:
+        """Takeoffs of many jobs.
+
+        A stream both ways: each line of the request is a job as `POST /v1/takeoffs` takes it, each line of the answer
+        what that answers, in the same order, while more lines come in: read while you write. A job that is refused does
+        not end the stream; its line holds the problem. The last line is a trailer with counts, the SHA-256 of all
+        before it and, with `answer=totals`, the totals of all jobs; an answer without it was cut. Totals are exact sums
+        rounded once, so they repeat bit for bit whatever the order and the network. Lines are of at most 1 MiB; their
+        number is not limited.
+
+        Args:
+            answer: What is sent of each job: its whole answer, or nothing but its part in the totals of the trailer.
+            units: Units of the totals; `us` when left out.
+            body: of type application/x-ndjson.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            A line of the answer: `line` with `answer` or `problem`, or `trailer` alone in the last one.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CREATE_TAKEOFFS, options, query={"answer": answer, "units": units}, body=body)
 
 
 class ThermalResource:
@@ -2373,12 +5443,82 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_FORCE, options, body=request)
+
+    def force_html(self, request: ThermalForceRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Thermal force in fully restrained rail, as text/html.
+
+        Axial force and stress of rail that cannot move, from the difference between its temperature and its neutral
+        temperature. Independent of length; holds away from ends, joints and cuts, where nothing moves.
+
+        Args:
+            request: see `ThermalForceRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_FORCE_HTML, options, body=request)
+
+    def force_pdf(
+        self,
+        request: ThermalForceRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Thermal force in fully restrained rail, as application/pdf.
+
+        Axial force and stress of rail that cannot move, from the difference between its temperature and its neutral
+        temperature. Independent of length; holds away from ends, joints and cuts, where nothing moves.
+
+        Args:
+            request: see `ThermalForceRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
 
     def temperature_range(
         self,
@@ -2404,12 +5544,93 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
+
+    def temperature_range_html(
+        self,
+        request: TemperatureRangeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Desired laying temperature range and restriction temperature, as text/html.
+
+        The range of rail temperature in which to lay, from the hottest and coldest rail at the place by a named rule;
+        those from air temperature where rail was not measured. Then, with the neutral temperature that service is
+        assumed to take away and the rise the track may be given, the rail temperature above which speed is restricted.
+        The hottest and coldest count in rail temperature. Rail whose laying temperature is not given is taken at the
+        lower end of the range.
+
+        Args:
+            request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TEMPERATURE_RANGE_HTML, options, body=request)
+
+    def temperature_range_pdf(
+        self,
+        request: TemperatureRangeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Desired laying temperature range and restriction temperature, as application/pdf.
+
+        The range of rail temperature in which to lay, from the hottest and coldest rail at the place by a named rule;
+        those from air temperature where rail was not measured. Then, with the neutral temperature that service is
+        assumed to take away and the rise the track may be given, the rail temperature above which speed is restricted.
+        The hottest and coldest count in rail temperature. Rail whose laying temperature is not given is taken at the
+        lower end of the range.
+
+        Args:
+            request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_TEMPERATURE_RANGE_PDF, options, body=request)
 
     def laying_adjustment(
         self,
@@ -2434,12 +5655,130 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
+
+    def laying_adjustment_svg(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Adjustment of a string at laying, as image/svg+xml.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_SVG, options, body=request)
+
+    def laying_adjustment_html(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Adjustment of a string at laying, as text/html.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_HTML, options, body=request)
+
+    def laying_adjustment_pdf(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Adjustment of a string at laying, as application/pdf.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_PDF, options, body=request)
 
     def destressing(
         self,
@@ -2463,12 +5802,91 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
+
+    def destressing_html(
+        self,
+        request: DestressingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Destressing plan by stations, as text/html.
+
+        Welded rail is cut, freed between two fixed ends, brought to the strain of the target neutral temperature and
+        welded. Gives the gap, the rail to remove, the pull, the length that must hold beyond the ends, and for marks
+        along the line the movement each must show: in proportion to its distance from the fixed end on its side of the
+        cut.
+
+        Args:
+            request: see `DestressingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_DESTRESSING_HTML, options, body=request)
+
+    def destressing_pdf(
+        self,
+        request: DestressingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Destressing plan by stations, as application/pdf.
+
+        Welded rail is cut, freed between two fixed ends, brought to the strain of the target neutral temperature and
+        welded. Gives the gap, the rail to remove, the pull, the length that must hold beyond the ends, and for marks
+        along the line the movement each must show: in proportion to its distance from the fixed end on its side of the
+        cut.
+
+        Args:
+            request: see `DestressingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_DESTRESSING_PDF, options, body=request)
 
     def neutral_temperature(
         self,
@@ -2492,12 +5910,91 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
+
+    def neutral_temperature_html(
+        self,
+        request: NeutralTemperatureRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Neutral temperature after work on the rail, as text/html.
+
+        Rail put in lowers the neutral temperature and rail taken out raises it, on average over the length that feels
+        it: the slip length on both sides of a cut unless another is given. A curve that shifts inwards loses by the
+        shift over its radius. The start is a known value, the average of several lengths, or the value told by the gap
+        that opened at a cut.
+
+        Args:
+            request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_HTML, options, body=request)
+
+    def neutral_temperature_pdf(
+        self,
+        request: NeutralTemperatureRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Neutral temperature after work on the rail, as application/pdf.
+
+        Rail put in lowers the neutral temperature and rail taken out raises it, on average over the length that feels
+        it: the slip length on both sides of a cut unless another is given. A curve that shifts inwards loses by the
+        shift over its radius. The start is a known value, the average of several lengths, or the value told by the gap
+        that opened at a cut.
+
+        Args:
+            request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_PDF, options, body=request)
 
     def break_gap(
         self,
@@ -2520,12 +6017,114 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
+
+    def break_gap_svg(self, request: BreakGapRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Gap at a break or cut of cold rail, as image/svg+xml.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BREAK_GAP_SVG, options, body=request)
+
+    def break_gap_html(self, request: BreakGapRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Gap at a break or cut of cold rail, as text/html.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BREAK_GAP_HTML, options, body=request)
+
+    def break_gap_pdf(
+        self,
+        request: BreakGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Gap at a break or cut of cold rail, as application/pdf.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BREAK_GAP_PDF, options, body=request)
 
     def end_movement(
         self,
@@ -2548,12 +6147,124 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
+
+    def end_movement_svg(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Movement at the end of welded rail, as image/svg+xml.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_END_MOVEMENT_SVG, options, body=request)
+
+    def end_movement_html(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Movement at the end of welded rail, as text/html.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_END_MOVEMENT_HTML, options, body=request)
+
+    def end_movement_pdf(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Movement at the end of welded rail, as application/pdf.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_END_MOVEMENT_PDF, options, body=request)
 
     def restraint(
         self,
@@ -2577,12 +6288,91 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
+
+    def restraint_html(
+        self,
+        request: RestraintRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Longitudinal restraint by anchors and ballast, as text/html.
+
+        A zone holds one rail lengthwise with the lesser of what its anchors hold on the rail and what the ballast holds
+        of its ties. Against the thermal force of the rail: what the zone holds, what is left over, and the length that
+        would hold it all. A zone of 195 ft satisfies the regulation for joints and still lets a heavy rail move on a
+        cold night.
+
+        Args:
+            request: see `RestraintRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RESTRAINT_HTML, options, body=request)
+
+    def restraint_pdf(
+        self,
+        request: RestraintRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Longitudinal restraint by anchors and ballast, as application/pdf.
+
+        A zone holds one rail lengthwise with the lesser of what its anchors hold on the rail and what the ballast holds
+        of its ties. Against the thermal force of the rail: what the zone holds, what is left over, and the length that
+        would hold it all. A zone of 195 ft satisfies the regulation for joints and still lets a heavy rail move on a
+        cold night.
+
+        Args:
+            request: see `RestraintRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_RESTRAINT_PDF, options, body=request)
 
     def curve_load(
         self,
@@ -2605,12 +6395,89 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
+
+    def curve_load_html(
+        self,
+        request: CurveLoadRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Radial load and shift of curves, as text/html.
+
+        Rail under axial force presses outwards in a curve when hot and inwards when cold, with P / R for each unit of
+        length. A curve that has been pulled in has shorter rail room and so a lower neutral temperature; the loads are
+        worked with what is left of it. Static: buckling and trains need their own check.
+
+        Args:
+            request: see `CurveLoadRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CURVE_LOAD_HTML, options, body=request)
+
+    def curve_load_pdf(
+        self,
+        request: CurveLoadRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Radial load and shift of curves, as application/pdf.
+
+        Rail under axial force presses outwards in a curve when hot and inwards when cold, with P / R for each unit of
+        length. A curve that has been pulled in has shorter rail room and so a lower neutral temperature; the loads are
+        worked with what is left of it. Static: buckling and trains need their own check.
+
+        Args:
+            request: see `CurveLoadRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_CURVE_LOAD_PDF, options, body=request)
 
     def buckling(
         self,
@@ -2636,12 +6503,118 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING, options, body=request)
+
+    def buckling_svg(self, request: BucklingRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Buckling of hot track, as image/svg+xml.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BUCKLING_SVG, options, body=request)
+
+    def buckling_html(self, request: BucklingRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Buckling of hot track, as text/html.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BUCKLING_HTML, options, body=request)
+
+    def buckling_pdf(self, request: BucklingRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Buckling of hot track, as application/pdf.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_BUCKLING_PDF, options, body=request)
 
     def joint_gap(
         self,
@@ -2664,12 +6637,84 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
+
+    def joint_gap_html(self, request: JointGapRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Gap at bolted joints by rail temperature, as text/html.
+
+        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
+        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
+        left only as wide as the end post.
+
+        Args:
+            request: see `JointGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_JOINT_GAP_HTML, options, body=request)
+
+    def joint_gap_pdf(
+        self,
+        request: JointGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Gap at bolted joints by rail temperature, as application/pdf.
+
+        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
+        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
+        left only as wide as the end post.
+
+        Args:
+            request: see `JointGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_JOINT_GAP_PDF, options, body=request)
 
 
 class TiePlatesResource:
@@ -2701,8 +6746,15 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -2731,8 +6783,15 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_TIE_PLATE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -2766,8 +6825,15 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -2796,8 +6862,15 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_TIE_PLUG, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -2831,8 +6904,15 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -2861,8 +6941,15 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -2926,8 +7013,15 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -2956,8 +7050,15 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -2996,8 +7097,15 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -3026,8 +7134,15 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -3057,8 +7172,15 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_HEALTH_LIVE, options)
 
@@ -3075,8 +7197,15 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_HEALTH_READY, options)
 
@@ -3110,8 +7239,15 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -3140,8 +7276,15 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_JOINT_BAR,
@@ -3180,8 +7323,15 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -3210,8 +7360,15 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_PLATE_PIN,
@@ -3250,8 +7407,15 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -3280,8 +7444,15 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_PRESERVATIVE,
@@ -3314,12 +7485,79 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TIES, options, body=request)
+
+    async def ties_html(self, request: TiesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Ties standing, kept and renewed, as text/html.
+
+        Ties stand at origin + k * spacing; a stretch owns those with begin <= x < end, so counts add up however the
+        line is cut. The average per mile is a separate figure and is not rounded. The spacing of wood ties is held
+        against the limits of a manual of government railroads; a railroad's own standard goes before.
+
+        Args:
+            request: see `TiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIES_HTML, options, body=request)
+
+    async def ties_pdf(self, request: TiesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Ties standing, kept and renewed, as application/pdf.
+
+        Ties stand at origin + k * spacing; a stretch owns those with begin <= x < end, so counts add up however the
+        line is cut. The average per mile is a separate figure and is not rounded. The spacing of wood ties is held
+        against the limits of a manual of government railroads; a railroad's own standard goes before.
+
+        Args:
+            request: see `TiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIES_PDF, options, body=request)
 
     async def sound_ties(
         self,
@@ -3341,12 +7579,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
+
+    async def sound_ties_html(
+        self,
+        request: SoundTiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Sound ties in 39 ft, as text/html.
+
+        Each 39 ft of track in classes 1 to 5 must have at least a number of ties that are not defective, more of them
+        in turnouts and in curves of more than 2 degrees.
+
+        Args:
+            request: see `SoundTiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SOUND_TIES_HTML, options, body=request)
+
+    async def sound_ties_pdf(
+        self,
+        request: SoundTiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Sound ties in 39 ft, as application/pdf.
+
+        Each 39 ft of track in classes 1 to 5 must have at least a number of ties that are not defective, more of them
+        in turnouts and in curves of more than 2 degrees.
+
+        Args:
+            request: see `SoundTiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SOUND_TIES_PDF, options, body=request)
 
     async def tie_plates(
         self,
@@ -3368,12 +7681,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
+
+    async def tie_plates_html(
+        self,
+        request: TiePlatesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Tie plates, as text/html.
+
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
+        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+
+        Args:
+            request: see `TiePlatesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIE_PLATES_HTML, options, body=request)
+
+    async def tie_plates_pdf(
+        self,
+        request: TiePlatesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Tie plates, as application/pdf.
+
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
+        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+
+        Args:
+            request: see `TiePlatesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIE_PLATES_PDF, options, body=request)
 
     async def spikes(
         self,
@@ -3395,12 +7783,116 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES, options, body=request)
+
+    async def spikes_svg(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Spikes, as image/svg+xml.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SPIKES_SVG, options, body=request)
+
+    async def spikes_html(
+        self,
+        request: SpikesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Spikes, as text/html.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SPIKES_HTML, options, body=request)
+
+    async def spikes_pdf(
+        self,
+        request: SpikesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Spikes, as application/pdf.
+
+        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
+        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+
+        Args:
+            request: see `SpikesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SPIKES_PDF, options, body=request)
 
     async def tie_plugs(
         self,
@@ -3422,12 +7914,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
+
+    async def tie_plugs_html(
+        self,
+        request: TiePlugsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Tie plugs or compound, as text/html.
+
+        One plug for each old spike that is pulled out of a wood tie that stays, at the rails renewed. Holes follow the
+        old pattern, whatever the new one is. Compound is the volume of the holes and what is lost.
+
+        Args:
+            request: see `TiePlugsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIE_PLUGS_HTML, options, body=request)
+
+    async def tie_plugs_pdf(
+        self,
+        request: TiePlugsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Tie plugs or compound, as application/pdf.
+
+        One plug for each old spike that is pulled out of a wood tie that stays, at the rails renewed. Holes follow the
+        old pattern, whatever the new one is. Compound is the volume of the holes and what is lost.
+
+        Args:
+            request: see `TiePlugsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TIE_PLUGS_PDF, options, body=request)
 
     async def plate_pins(
         self,
@@ -3449,12 +8016,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
+
+    async def plate_pins_html(
+        self,
+        request: PlatePinsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Plate pins, as text/html.
+
+        Plates are pinned on every n-th wood tie by the tie's own number, so counts add up however the line is cut: a
+        stretch may have one pinned tie more or less than its ties divided by n.
+
+        Args:
+            request: see `PlatePinsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_PLATE_PINS_HTML, options, body=request)
+
+    async def plate_pins_pdf(
+        self,
+        request: PlatePinsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Plate pins, as application/pdf.
+
+        Plates are pinned on every n-th wood tie by the tie's own number, so counts add up however the line is cut: a
+        stretch may have one pinned tie more or less than its ties divided by n.
+
+        Args:
+            request: see `PlatePinsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_PLATE_PINS_PDF, options, body=request)
 
     async def preservative(
         self,
@@ -3476,12 +8118,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
+
+    async def preservative_html(
+        self,
+        request: PreservativeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Preservative for adzed tie seats, as text/html.
+
+        Seats are adzed on wood ties that stay, at the rails renewed, over the new plate and a margin on all four sides.
+        New ties come treated and are not adzed.
+
+        Args:
+            request: see `PreservativeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_PRESERVATIVE_HTML, options, body=request)
+
+    async def preservative_pdf(
+        self,
+        request: PreservativeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Preservative for adzed tie seats, as application/pdf.
+
+        Seats are adzed on wood ties that stay, at the rails renewed, over the new plate and a margin on all four sides.
+        New ties come treated and are not adzed.
+
+        Args:
+            request: see `PreservativeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_PRESERVATIVE_PDF, options, body=request)
 
     async def anchors(
         self,
@@ -3504,12 +8221,124 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS, options, body=request)
+
+    async def anchors_svg(
+        self,
+        request: AnchorsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Rail anchors, as image/svg+xml.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ANCHORS_SVG, options, body=request)
+
+    async def anchors_html(
+        self,
+        request: AnchorsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Rail anchors, as text/html.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ANCHORS_HTML, options, body=request)
+
+    async def anchors_pdf(
+        self,
+        request: AnchorsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Rail anchors, as application/pdf.
+
+        A boxed tie has an anchor on each side at each renewed rail. Which ties are boxed goes by the tie's own number,
+        and jointed patterns by rail lengths laid from tie 0, so counts add up however the line is cut. Zones that
+        overlap merge: one that forbids anchors wins, else the densest, the plain pattern included.
+
+        Args:
+            request: see `AnchorsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
     async def cribbing(
         self,
@@ -3531,12 +8360,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING, options, body=request)
+
+    async def cribbing_html(
+        self,
+        request: CribbingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Cribbing for anchors, as text/html.
+
+        Each anchor needs a pocket in the crib beside its tie, under and beside the rail base. The volume is that of the
+        pockets times the share of them that ballast fills.
+
+        Args:
+            request: see `CribbingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CRIBBING_HTML, options, body=request)
+
+    async def cribbing_pdf(
+        self,
+        request: CribbingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Cribbing for anchors, as application/pdf.
+
+        Each anchor needs a pocket in the crib beside its tie, under and beside the rail base. The volume is that of the
+        pockets times the share of them that ballast fills.
+
+        Args:
+            request: see `CribbingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CRIBBING_PDF, options, body=request)
 
     async def joints(
         self,
@@ -3558,12 +8462,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS, options, body=request)
+
+    async def joints_html(
+        self,
+        request: JointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Joints and their parts, as text/html.
+
+        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
+        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+
+        Args:
+            request: see `JointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_JOINTS_HTML, options, body=request)
+
+    async def joints_pdf(
+        self,
+        request: JointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Joints and their parts, as application/pdf.
+
+        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
+        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+
+        Args:
+            request: see `JointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_JOINTS_PDF, options, body=request)
 
     async def closing_joints(
         self,
@@ -3585,12 +8564,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
+
+    async def closing_joints_html(
+        self,
+        request: ClosingJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Joints left in welded rail, as text/html.
+
+        The joints that close runs of welded strings, by kind, and their bars, bolts, nuts, washers and bonds. Insulated
+        and compromise joints come complete. A joint left in welded rail needs two bolts in each rail.
+
+        Args:
+            request: see `ClosingJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CLOSING_JOINTS_HTML, options, body=request)
+
+    async def closing_joints_pdf(
+        self,
+        request: ClosingJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Joints left in welded rail, as application/pdf.
+
+        The joints that close runs of welded strings, by kind, and their bars, bolts, nuts, washers and bonds. Insulated
+        and compromise joints come complete. A joint left in welded rail needs two bolts in each rail.
+
+        Args:
+            request: see `ClosingJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CLOSING_JOINTS_PDF, options, body=request)
 
     async def rail_mass(
         self,
@@ -3612,12 +8666,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
+
+    async def rail_mass_html(
+        self,
+        request: RailMassRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Mass of rail, as text/html.
+
+        Mass of one or two lines of rail, and what a mile of rail and of track weighs in short, long and metric tons.
+        The old rule that a mile of track weighs 11/7 of the pounds per yard in long tons is exact: 2 x 1760 / 2240.
+
+        Args:
+            request: see `RailMassRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RAIL_MASS_HTML, options, body=request)
+
+    async def rail_mass_pdf(
+        self,
+        request: RailMassRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Mass of rail, as application/pdf.
+
+        Mass of one or two lines of rail, and what a mile of rail and of track weighs in short, long and metric tons.
+        The old rule that a mile of track weighs 11/7 of the pounds per yard in long tons is exact: 2 x 1760 / 2240.
+
+        Args:
+            request: see `RailMassRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RAIL_MASS_PDF, options, body=request)
 
     async def rail_supply(
         self,
@@ -3641,12 +8770,91 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
+
+    async def rail_supply_html(
+        self,
+        request: RailSupplyRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Stock rails, strings, welds and closures, as text/html.
+
+        A string is its stock rails less what n - 1 plant welds use up and both end trims. The runs are laid out of
+        strings as in quantities.string-layout, with the fewest field welds, then the fewest cut pieces, and the
+        strings, welds, closures and offcuts of that layout are counted. A thermite weld fills its gap with weld metal,
+        so the rail needed is shorter than the runs by the gaps. A place where two runs meet counts once.
+
+        Args:
+            request: see `RailSupplyRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RAIL_SUPPLY_HTML, options, body=request)
+
+    async def rail_supply_pdf(
+        self,
+        request: RailSupplyRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Stock rails, strings, welds and closures, as application/pdf.
+
+        A string is its stock rails less what n - 1 plant welds use up and both end trims. The runs are laid out of
+        strings as in quantities.string-layout, with the fewest field welds, then the fewest cut pieces, and the
+        strings, welds, closures and offcuts of that layout are counted. A thermite weld fills its gap with weld metal,
+        so the rail needed is shorter than the runs by the gaps. A place where two runs meet counts once.
+
+        Args:
+            request: see `RailSupplyRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RAIL_SUPPLY_PDF, options, body=request)
 
     async def string_layout(
         self,
@@ -3674,12 +8882,99 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
+
+    async def string_layout_html(
+        self,
+        request: StringLayoutRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Where every string and field weld lies, as text/html.
+
+        Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
+        stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
+        field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
+        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
+        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
+        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
+        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
+        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+
+        Args:
+            request: see `StringLayoutRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_STRING_LAYOUT_HTML, options, body=request)
+
+    async def string_layout_pdf(
+        self,
+        request: StringLayoutRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Where every string and field weld lies, as application/pdf.
+
+        Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
+        stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
+        field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
+        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
+        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
+        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
+        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
+        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+
+        Args:
+            request: see `StringLayoutRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_STRING_LAYOUT_PDF, options, body=request)
 
     async def train_loads(
         self,
@@ -3703,12 +8998,91 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
+
+    async def train_loads_html(
+        self,
+        request: TrainLoadsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Rail trains and what each brings, as text/html.
+
+        A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
+        unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
+        carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
+        the order of their numbers.
+
+        Args:
+            request: see `TrainLoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TRAIN_LOADS_HTML, options, body=request)
+
+    async def train_loads_pdf(
+        self,
+        request: TrainLoadsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Rail trains and what each brings, as application/pdf.
+
+        A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
+        unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
+        carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
+        the order of their numbers.
+
+        Args:
+            request: see `TrainLoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TRAIN_LOADS_PDF, options, body=request)
 
     async def salvage(
         self,
@@ -3731,12 +9105,89 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE, options, body=request)
+
+    async def salvage_html(
+        self,
+        request: SalvageRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Salvage, as text/html.
+
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
+        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
+        and recovery are the user's: no published shares were found.
+
+        Args:
+            request: see `SalvageRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SALVAGE_HTML, options, body=request)
+
+    async def salvage_pdf(
+        self,
+        request: SalvageRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Salvage, as application/pdf.
+
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
+        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
+        and recovery are the user's: no published shares were found.
+
+        Args:
+            request: see `SalvageRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SALVAGE_PDF, options, body=request)
 
     async def custom(
         self,
@@ -3758,12 +9209,87 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM, options, body=request)
+
+    async def custom_html(
+        self,
+        request: CustomRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Item of the caller's own, as text/html.
+
+        An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+
+        Args:
+            request: see `CustomRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CUSTOM_HTML, options, body=request)
+
+    async def custom_pdf(
+        self,
+        request: CustomRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Item of the caller's own, as application/pdf.
+
+        An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+
+        Args:
+            request: see `CustomRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CUSTOM_PDF, options, body=request)
 
     async def work_per_tie(
         self,
@@ -3786,12 +9312,89 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
+
+    async def work_per_tie_html(
+        self,
+        request: WorkRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Work per tie and per mile, as text/html.
+
+        Operations of an out-of-face rail gang in trade order, for the rails renewed. With the user's production rates:
+        the time of each, and the operation that sets the pace, since all work one behind the other. No rate is given by
+        default: none was found published.
+
+        Args:
+            request: see `WorkRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORK_PER_TIE_HTML, options, body=request)
+
+    async def work_per_tie_pdf(
+        self,
+        request: WorkRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Work per tie and per mile, as application/pdf.
+
+        Operations of an out-of-face rail gang in trade order, for the rails renewed. With the user's production rates:
+        the time of each, and the operation that sets the pace, since all work one behind the other. No rate is given by
+        default: none was found published.
+
+        Args:
+            request: see `WorkRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORK_PER_TIE_PDF, options, body=request)
 
     async def work_plan(
         self,
@@ -3814,12 +9417,89 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
+
+    async def work_plan_html(
+        self,
+        request: WorkPlanRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Work plan of a rail gang, as text/html.
+
+        Given how much there is of each operation and the user's own production rates: crew time, time, days and track
+        occupancies of each in trade order, and the operation that sets the pace, since all work one behind the other.
+        No rate is given by default: none was found published.
+
+        Args:
+            request: see `WorkPlanRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORK_PLAN_HTML, options, body=request)
+
+    async def work_plan_pdf(
+        self,
+        request: WorkPlanRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Work plan of a rail gang, as application/pdf.
+
+        Given how much there is of each operation and the user's own production rates: crew time, time, days and track
+        occupancies of each in trade order, and the operation that sets the pace, since all work one behind the other.
+        No rate is given by default: none was found published.
+
+        Args:
+            request: see `WorkPlanRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORK_PLAN_PDF, options, body=request)
 
     async def loads(
         self,
@@ -3842,12 +9522,79 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_LOADS, options, body=request)
+
+    async def loads_html(self, request: LoadsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Truck and car loads, as text/html.
+
+        Tons by item, and the loads they make by mass: each item alone, and all that a vehicle carries together, rounded
+        up once from the exact mass. Vehicles stand in place of each other. What takes more room than weight fills a
+        vehicle sooner than its mass says.
+
+        Args:
+            request: see `LoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_LOADS_HTML, options, body=request)
+
+    async def loads_pdf(self, request: LoadsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """Truck and car loads, as application/pdf.
+
+        Tons by item, and the loads they make by mass: each item alone, and all that a vehicle carries together, rounded
+        up once from the exact mass. Vehicles stand in place of each other. What takes more room than weight fills a
+        vehicle sooner than its mass says.
+
+        Args:
+            request: see `LoadsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_LOADS_PDF, options, body=request)
 
     async def order(
         self,
@@ -3870,12 +9617,79 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_ORDER, options, body=request)
+
+    async def order_html(self, request: OrderRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """From the job's total to the order, as text/html.
+
+        Allowance and rounding are applied once, to the job's total of an item and never to its lines. The total with
+        allowance is rounded up to what is sold; packages are counted from that. A total that misses a whole step by
+        float noise only counts as whole.
+
+        Args:
+            request: see `OrderRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ORDER_HTML, options, body=request)
+
+    async def order_pdf(self, request: OrderRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
+        """From the job's total to the order, as application/pdf.
+
+        Allowance and rounding are applied once, to the job's total of an item and never to its lines. The total with
+        allowance is rounded up to what is sold; packages are counted from that. A total that misses a whole step by
+        float noise only counts as whole.
+
+        Args:
+            request: see `OrderRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ORDER_PDF, options, body=request)
 
 
 class AsyncRailAnchorsResource:
@@ -3907,8 +9721,15 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -3937,8 +9758,15 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_ANCHOR,
@@ -3987,8 +9815,15 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -4029,8 +9864,15 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION,
@@ -4078,8 +9920,15 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -4135,8 +9984,15 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -4153,7 +10009,7 @@ class AsyncRailSectionsResource:
             },
         )
 
-    async def profile_vnd_dxf(
+    async def profile_dxf(
         self,
         id: str,
         /,
@@ -4192,11 +10048,18 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
-            _GET_RAIL_SECTION_PROFILE_VND_DXF,
+            _GET_RAIL_SECTION_PROFILE_DXF,
             options,
             path={"id": id},
             query={
@@ -4239,12 +10102,89 @@ class AsyncRegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
+
+    async def track_joints_html(
+        self,
+        request: TrackJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Joints, bolts and anchors by 49 CFR Part 213, as text/html.
+
+        Holds a job against the sections of Part 213 on bolted joints, their bolts, torch-cut ends and mismatch, on
+        anchoring at turnouts, and on laying welded rail: what is left out is not checked. Part 213 is a floor; a
+        railroad's plan goes further.
+
+        Args:
+            request: see `TrackJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TRACK_JOINTS_HTML, options, body=request)
+
+    async def track_joints_pdf(
+        self,
+        request: TrackJointsRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Joints, bolts and anchors by 49 CFR Part 213, as application/pdf.
+
+        Holds a job against the sections of Part 213 on bolted joints, their bolts, torch-cut ends and mismatch, on
+        anchoring at turnouts, and on laying welded rail: what is left out is not checked. Part 213 is a floor; a
+        railroad's plan goes further.
+
+        Args:
+            request: see `TrackJointsRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TRACK_JOINTS_PDF, options, body=request)
 
 
 class AsyncRulebooksResource:
@@ -4267,8 +10207,15 @@ class AsyncRulebooksResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -4293,8 +10240,15 @@ class AsyncRulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_RULES, options)
 
@@ -4312,8 +10266,15 @@ class AsyncRulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -4349,12 +10310,95 @@ class AsyncSectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
+
+    async def calculate_html(
+        self,
+        request: SectionCompatibilityRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Compatibility of an old and a new rail section, as text/html.
+
+        Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is run
+        off. Plates serve when the new base lies between their shoulders within the play; where their table is not
+        given, they are taken as made for the old rail. Joint bars serve both when fishing height, both fishing angles
+        and drilling are the same, within 1/64 in and a quarter of a degree; a thicker web does not matter. A joint
+        between the two is a compromise joint when the bars or the running surface differ. What is not known gives no
+        verdict.
+
+        Args:
+            request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_HTML, options, body=request)
+
+    async def calculate_pdf(
+        self,
+        request: SectionCompatibilityRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Compatibility of an old and a new rail section, as application/pdf.
+
+        Whether plates, joint bars and drilling of the old rail serve the new one, and how the change of height is run
+        off. Plates serve when the new base lies between their shoulders within the play; where their table is not
+        given, they are taken as made for the old rail. Joint bars serve both when fishing height, both fishing angles
+        and drilling are the same, within 1/64 in and a quarter of a degree; a thicker web does not matter. A joint
+        between the two is a compromise joint when the bars or the running surface differ. What is not known gives no
+        verdict.
+
+        Args:
+            request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_PDF, options, body=request)
 
 
 class AsyncSectionPropertiesResource:
@@ -4388,12 +10432,95 @@ class AsyncSectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
+
+    async def calculate_html(
+        self,
+        request: SectionPropertiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Properties of a rail section, new or worn, as text/html.
+
+        Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, or has its own measures,
+        or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
+        Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
+        centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions
+        whose distance is stated. The new section is compared with printed values.
+
+        Args:
+            request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SECTION_PROPERTIES_HTML, options, body=request)
+
+    async def calculate_pdf(
+        self,
+        request: SectionPropertiesRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Properties of a rail section, new or worn, as application/pdf.
+
+        Area, centroid, second moments, section moduli, perimeter, mass and thermal force per degree of a rail section,
+        integrated in closed form over its lines and arcs. The section is one of the catalogue, or has its own measures,
+        or measured points. Wear is vertical, of a face, or measured; what it leaves is integrated in the same way.
+        Head, web and base are divided along the fishing planes, so fillets count as web. Torsion constant and shear
+        centre, on demand, come from the boundary integral of the warping function, extrapolated from two divisions
+        whose distance is stated. The new section is compared with printed values.
+
+        Args:
+            request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_SECTION_PROPERTIES_PDF, options, body=request)
 
 
 class AsyncSourcesResource:
@@ -4416,8 +10543,15 @@ class AsyncSourcesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_SOURCES, options)
 
@@ -4451,8 +10585,15 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -4481,8 +10622,15 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -4521,8 +10669,15 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -4551,8 +10706,15 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -4586,12 +10748,91 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
+
+    async def vertical_bending_html(
+        self,
+        request: VerticalBendingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Bending of rail under wheels, as text/html.
+
+        The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
+        a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
+        pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
+        same wheels.
+
+        Args:
+            request: see `VerticalBendingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_VERTICAL_BENDING_HTML, options, body=request)
+
+    async def vertical_bending_pdf(
+        self,
+        request: VerticalBendingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Bending of rail under wheels, as application/pdf.
+
+        The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
+        a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
+        pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
+        same wheels.
+
+        Args:
+            request: see `VerticalBendingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_VERTICAL_BENDING_PDF, options, body=request)
 
     async def hauling_curve(
         self,
@@ -4614,12 +10855,89 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
+
+    async def hauling_curve_html(
+        self,
+        request: HaulingCurveRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Strings hauled round a curve, as text/html.
+
+        A string carried upright bends about its upright axis to the radius of the track; the base, being widest, is
+        stressed most. Strings off the middle of the train run on a shorter or longer path and their free ends shift
+        along it. Elastic; worked for the innermost string, evenly bent.
+
+        Args:
+            request: see `HaulingCurveRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_HAULING_CURVE_HTML, options, body=request)
+
+    async def hauling_curve_pdf(
+        self,
+        request: HaulingCurveRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Strings hauled round a curve, as application/pdf.
+
+        A string carried upright bends about its upright axis to the radius of the track; the base, being widest, is
+        stressed most. Strings off the middle of the train run on a shorter or longer path and their free ends shift
+        along it. Elastic; worked for the innermost string, evenly bent.
+
+        Args:
+            request: see `HaulingCurveRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
 
 class AsyncTakeoffsResource:
@@ -4633,6 +10951,9 @@ class AsyncTakeoffsResource:
         self,
         request: TakeoffRequest | Mapping[str, object],
         /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
         **options: Unpack[CallOptions],
     ) -> TakeoffAnswer:
         """Takeoff of a relay job.
@@ -4642,6 +10963,9 @@ class AsyncTakeoffsResource:
         total of an item.
 
         Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
@@ -4650,17 +10974,32 @@ class AsyncTakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_CREATE_TAKEOFF, options, body=request)
+        return await self._caller.call(
+            _CREATE_TAKEOFF,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
 
     async def create_csv(
         self,
         request: TakeoffRequest | Mapping[str, object],
         /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
         **options: Unpack[CallOptions],
     ) -> str:
         """Takeoff of a relay job, as text/csv.
@@ -4670,6 +11009,9 @@ class AsyncTakeoffsResource:
         total of an item.
 
         Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
@@ -4678,12 +11020,251 @@ class AsyncTakeoffsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
-        return await self._caller.call(_CREATE_TAKEOFF_CSV, options, body=request)
+        return await self._caller.call(
+            _CREATE_TAKEOFF_CSV,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
+
+    async def create_svg(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Takeoff of a relay job, as image/svg+xml.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(
+            _CREATE_TAKEOFF_SVG,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
+
+    async def create_html(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Takeoff of a relay job, as text/html.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(
+            _CREATE_TAKEOFF_HTML,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
+
+    async def create_pdf(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Takeoff of a relay job, as application/pdf.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(
+            _CREATE_TAKEOFF_PDF,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
+
+    async def create_xlsx(
+        self,
+        request: TakeoffRequest | Mapping[str, object],
+        /,
+        *,
+        drawing: Literal["track-chart", "tie-panel"] | None = None,
+        sheet: int | None = None,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Takeoff of a relay job, as application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.
+
+        Every quantity, order, train load, recovered material, check and price of a relay job, in one answer. Each line
+        comes from the same rule that answers the question alone; allowances and rounding are applied once, to the job's
+        total of an item.
+
+        Args:
+            drawing: Which drawing of the job, where `image/svg+xml` is accepted; the track chart when left out.
+            sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
+                the drawing tells how many there are.
+            request: see `TakeoffRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(
+            _CREATE_TAKEOFF_XLSX,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+        )
+
+    async def bulk(
+        self,
+        body: bytes,
+        /,
+        *,
+        answer: Literal["full", "totals"] | None = None,
+        units: Literal["us", "si"] | None = None,
+        **options: Unpack[CallOptions],
+    ) -> BulkLine:
+        """Takeoffs of many jobs.
+
+        A stream both ways: each line of the request is a job as `POST /v1/takeoffs` takes it, each line of the answer
+        what that answers, in the same order, while more lines come in: read while you write. A job that is refused does
+        not end the stream; its line holds the problem. The last line is a trailer with counts, the SHA-256 of all
+        before it and, with `answer=totals`, the totals of all jobs; an answer without it was cut. Totals are exact sums
+        rounded once, so they repeat bit for bit whatever the order and the network. Lines are of at most 1 MiB; their
+        number is not limited.
+
+        Args:
+            answer: What is sent of each job: its whole answer, or nothing but its part in the totals of the trailer.
+            units: Units of the totals; `us` when left out.
+            body: of type application/x-ndjson.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            A line of the answer: `line` with `answer` or `problem`, or `trailer` alone in the last one.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CREATE_TAKEOFFS, options, query={"answer": answer, "units": units}, body=body)
 
 
 class AsyncThermalResource:
@@ -4713,12 +11294,87 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_FORCE, options, body=request)
+
+    async def force_html(
+        self,
+        request: ThermalForceRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Thermal force in fully restrained rail, as text/html.
+
+        Axial force and stress of rail that cannot move, from the difference between its temperature and its neutral
+        temperature. Independent of length; holds away from ends, joints and cuts, where nothing moves.
+
+        Args:
+            request: see `ThermalForceRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_FORCE_HTML, options, body=request)
+
+    async def force_pdf(
+        self,
+        request: ThermalForceRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Thermal force in fully restrained rail, as application/pdf.
+
+        Axial force and stress of rail that cannot move, from the difference between its temperature and its neutral
+        temperature. Independent of length; holds away from ends, joints and cuts, where nothing moves.
+
+        Args:
+            request: see `ThermalForceRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
 
     async def temperature_range(
         self,
@@ -4744,12 +11400,93 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
+
+    async def temperature_range_html(
+        self,
+        request: TemperatureRangeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Desired laying temperature range and restriction temperature, as text/html.
+
+        The range of rail temperature in which to lay, from the hottest and coldest rail at the place by a named rule;
+        those from air temperature where rail was not measured. Then, with the neutral temperature that service is
+        assumed to take away and the rise the track may be given, the rail temperature above which speed is restricted.
+        The hottest and coldest count in rail temperature. Rail whose laying temperature is not given is taken at the
+        lower end of the range.
+
+        Args:
+            request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE_HTML, options, body=request)
+
+    async def temperature_range_pdf(
+        self,
+        request: TemperatureRangeRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Desired laying temperature range and restriction temperature, as application/pdf.
+
+        The range of rail temperature in which to lay, from the hottest and coldest rail at the place by a named rule;
+        those from air temperature where rail was not measured. Then, with the neutral temperature that service is
+        assumed to take away and the rise the track may be given, the rail temperature above which speed is restricted.
+        The hottest and coldest count in rail temperature. Rail whose laying temperature is not given is taken at the
+        lower end of the range.
+
+        Args:
+            request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE_PDF, options, body=request)
 
     async def laying_adjustment(
         self,
@@ -4774,12 +11511,130 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
+
+    async def laying_adjustment_svg(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Adjustment of a string at laying, as image/svg+xml.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_SVG, options, body=request)
+
+    async def laying_adjustment_html(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Adjustment of a string at laying, as text/html.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_HTML, options, body=request)
+
+    async def laying_adjustment_pdf(
+        self,
+        request: LayingAdjustmentRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Adjustment of a string at laying, as application/pdf.
+
+        A string fixed at one end must change its length by alpha L (t - T) to be free of force at the target
+        temperature t. Gives the movement of the free end and of marks at the quarter points, the gap to leave with the
+        opening for the weld, the pull with friction, the table by temperature and length, the verdict on the neutral
+        temperature achieved, what must follow, and the record to keep. Movement is even along the length only where
+        nothing holds the rail between its ends.
+
+        Args:
+            request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_PDF, options, body=request)
 
     async def destressing(
         self,
@@ -4803,12 +11658,91 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
+
+    async def destressing_html(
+        self,
+        request: DestressingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Destressing plan by stations, as text/html.
+
+        Welded rail is cut, freed between two fixed ends, brought to the strain of the target neutral temperature and
+        welded. Gives the gap, the rail to remove, the pull, the length that must hold beyond the ends, and for marks
+        along the line the movement each must show: in proportion to its distance from the fixed end on its side of the
+        cut.
+
+        Args:
+            request: see `DestressingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_DESTRESSING_HTML, options, body=request)
+
+    async def destressing_pdf(
+        self,
+        request: DestressingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Destressing plan by stations, as application/pdf.
+
+        Welded rail is cut, freed between two fixed ends, brought to the strain of the target neutral temperature and
+        welded. Gives the gap, the rail to remove, the pull, the length that must hold beyond the ends, and for marks
+        along the line the movement each must show: in proportion to its distance from the fixed end on its side of the
+        cut.
+
+        Args:
+            request: see `DestressingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_DESTRESSING_PDF, options, body=request)
 
     async def neutral_temperature(
         self,
@@ -4832,12 +11766,91 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
+
+    async def neutral_temperature_html(
+        self,
+        request: NeutralTemperatureRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Neutral temperature after work on the rail, as text/html.
+
+        Rail put in lowers the neutral temperature and rail taken out raises it, on average over the length that feels
+        it: the slip length on both sides of a cut unless another is given. A curve that shifts inwards loses by the
+        shift over its radius. The start is a known value, the average of several lengths, or the value told by the gap
+        that opened at a cut.
+
+        Args:
+            request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_HTML, options, body=request)
+
+    async def neutral_temperature_pdf(
+        self,
+        request: NeutralTemperatureRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Neutral temperature after work on the rail, as application/pdf.
+
+        Rail put in lowers the neutral temperature and rail taken out raises it, on average over the length that feels
+        it: the slip length on both sides of a cut unless another is given. A curve that shifts inwards loses by the
+        shift over its radius. The start is a known value, the average of several lengths, or the value told by the gap
+        that opened at a cut.
+
+        Args:
+            request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_PDF, options, body=request)
 
     async def break_gap(
         self,
@@ -4860,12 +11873,124 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
+
+    async def break_gap_svg(
+        self,
+        request: BreakGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Gap at a break or cut of cold rail, as image/svg+xml.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BREAK_GAP_SVG, options, body=request)
+
+    async def break_gap_html(
+        self,
+        request: BreakGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Gap at a break or cut of cold rail, as text/html.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BREAK_GAP_HTML, options, body=request)
+
+    async def break_gap_pdf(
+        self,
+        request: BreakGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Gap at a break or cut of cold rail, as application/pdf.
+
+        Rail colder than its neutral temperature is in tension; where it parts, both ends draw back until the
+        longitudinal restraint has taken the force up. Gap, slip length and end movement by a rigid-plastic, an elastic
+        or a bilinear law of restraint, in long rail with no other end, joint or fixed point within the slip length.
+
+        Args:
+            request: see `BreakGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BREAK_GAP_PDF, options, body=request)
 
     async def end_movement(
         self,
@@ -4888,12 +12013,124 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
+
+    async def end_movement_svg(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Movement at the end of welded rail, as image/svg+xml.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_END_MOVEMENT_SVG, options, body=request)
+
+    async def end_movement_html(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Movement at the end of welded rail, as text/html.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_END_MOVEMENT_HTML, options, body=request)
+
+    async def end_movement_pdf(
+        self,
+        request: EndMovementRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Movement at the end of welded rail, as application/pdf.
+
+        Where welded rail ends at a joint, the force there is no more than the joint holds and the last length of the
+        rail breathes. Movement outwards at the hottest and inwards at the coldest rail temperature, each reached from
+        the neutral temperature for the first time, and the length that moves.
+
+        Args:
+            request: see `EndMovementRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_END_MOVEMENT_PDF, options, body=request)
 
     async def restraint(
         self,
@@ -4917,12 +12154,91 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
+
+    async def restraint_html(
+        self,
+        request: RestraintRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Longitudinal restraint by anchors and ballast, as text/html.
+
+        A zone holds one rail lengthwise with the lesser of what its anchors hold on the rail and what the ballast holds
+        of its ties. Against the thermal force of the rail: what the zone holds, what is left over, and the length that
+        would hold it all. A zone of 195 ft satisfies the regulation for joints and still lets a heavy rail move on a
+        cold night.
+
+        Args:
+            request: see `RestraintRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RESTRAINT_HTML, options, body=request)
+
+    async def restraint_pdf(
+        self,
+        request: RestraintRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Longitudinal restraint by anchors and ballast, as application/pdf.
+
+        A zone holds one rail lengthwise with the lesser of what its anchors hold on the rail and what the ballast holds
+        of its ties. Against the thermal force of the rail: what the zone holds, what is left over, and the length that
+        would hold it all. A zone of 195 ft satisfies the regulation for joints and still lets a heavy rail move on a
+        cold night.
+
+        Args:
+            request: see `RestraintRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_RESTRAINT_PDF, options, body=request)
 
     async def curve_load(
         self,
@@ -4945,12 +12261,89 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
+
+    async def curve_load_html(
+        self,
+        request: CurveLoadRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Radial load and shift of curves, as text/html.
+
+        Rail under axial force presses outwards in a curve when hot and inwards when cold, with P / R for each unit of
+        length. A curve that has been pulled in has shorter rail room and so a lower neutral temperature; the loads are
+        worked with what is left of it. Static: buckling and trains need their own check.
+
+        Args:
+            request: see `CurveLoadRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CURVE_LOAD_HTML, options, body=request)
+
+    async def curve_load_pdf(
+        self,
+        request: CurveLoadRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Radial load and shift of curves, as application/pdf.
+
+        Rail under axial force presses outwards in a curve when hot and inwards when cold, with P / R for each unit of
+        length. A curve that has been pulled in has shorter rail room and so a lower neutral temperature; the loads are
+        worked with what is left of it. Static: buckling and trains need their own check.
+
+        Args:
+            request: see `CurveLoadRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_CURVE_LOAD_PDF, options, body=request)
 
     async def buckling(
         self,
@@ -4976,12 +12369,133 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING, options, body=request)
+
+    async def buckling_svg(
+        self,
+        request: BucklingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Buckling of hot track, as image/svg+xml.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as image/svg+xml.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BUCKLING_SVG, options, body=request)
+
+    async def buckling_html(
+        self,
+        request: BucklingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Buckling of hot track, as text/html.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BUCKLING_HTML, options, body=request)
+
+    async def buckling_pdf(
+        self,
+        request: BucklingRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Buckling of hot track, as application/pdf.
+
+        Two rails as one beam held sideways by a constant resistance. For straight track the lowest rise at which a
+        buckled state exists, over four shapes and all lengths; with a line defect the whole path of equilibria, its
+        upper rise, at which the track snaps, and its lower rise, below which no buckled state exists; upwards against
+        the track's weight. The allowed rise by a named margin rule. Turning stiffness of fastenings, trains and
+        vibration are left out. For curves only with a defect that points outwards, and only as far as a finite-element
+        witness agreed.
+
+        Args:
+            request: see `BucklingRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_BUCKLING_PDF, options, body=request)
 
     async def joint_gap(
         self,
@@ -5004,12 +12518,89 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
+
+    async def joint_gap_html(
+        self,
+        request: JointGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Gap at bolted joints by rail temperature, as text/html.
+
+        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
+        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
+        left only as wide as the end post.
+
+        Args:
+            request: see `JointGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_JOINT_GAP_HTML, options, body=request)
+
+    async def joint_gap_pdf(
+        self,
+        request: JointGapRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Gap at bolted joints by rail temperature, as application/pdf.
+
+        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
+        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
+        left only as wide as the end post.
+
+        Args:
+            request: see `JointGapRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_JOINT_GAP_PDF, options, body=request)
 
 
 class AsyncTiePlatesResource:
@@ -5041,8 +12632,15 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -5071,8 +12669,15 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_TIE_PLATE,
@@ -5111,8 +12716,15 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -5141,8 +12753,15 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_TIE_PLUG,
@@ -5181,8 +12800,15 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -5211,8 +12837,15 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
             NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            ProblemError: The address of the request is too long (414).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(
             _GET_TRACK_BOLT,
