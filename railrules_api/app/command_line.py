@@ -26,9 +26,9 @@ def _service(arguments: argparse.Namespace) -> Service:
 
 
 def _serve(arguments: argparse.Namespace) -> int:
-    from railrules_api.app import keys  # noqa: PLC0415  only this command needs the server
-    from railrules_api.app.server import is_loopback, serve  # noqa: PLC0415
-    from railrules_api.app.settings import SettingsError, from_environment, rows  # noqa: PLC0415
+    from railrules_api.app.serving import keys  # noqa: PLC0415  only this command needs the server
+    from railrules_api.app.serving.server import is_loopback, serve  # noqa: PLC0415
+    from railrules_api.app.serving.settings import SettingsError, from_environment, rows  # noqa: PLC0415
     from railrules_api.app.tables import table  # noqa: PLC0415
 
     try:

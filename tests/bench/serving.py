@@ -19,8 +19,8 @@ def static() -> Response[bytes]:
 
 def service_app() -> Litestar:
     """Return the service with one handler of static bytes beside its own."""
-    from railrules_api.app.server import application  # noqa: PLC0415  the bare application starts without it
-    from railrules_api.app.tuning import tune  # noqa: PLC0415
+    from railrules_api.app.serving.server import application  # noqa: PLC0415  the bare application starts without it
+    from railrules_api.app.serving.tuning import tune  # noqa: PLC0415
 
     app = application()
     tune()

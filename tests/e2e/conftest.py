@@ -29,7 +29,7 @@ def address() -> Iterator[str]:
     """Serve on a free port, in a thread of this process."""
     import uvicorn  # noqa: PLC0415
 
-    from railrules_api.app.server import application  # noqa: PLC0415
+    from railrules_api.app.serving.server import application  # noqa: PLC0415
 
     with socket.socket() as probe:
         probe.bind(("127.0.0.1", 0))

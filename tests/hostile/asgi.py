@@ -7,15 +7,15 @@ import time
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
-from railrules_api.app.board import Board
-from railrules_api.app.drain import Drain
-from railrules_api.app.gate import Gate
-from railrules_api.app.settings import ServerSettings
+from railrules_api.app.serving.board import Board
+from railrules_api.app.serving.drain import Drain
+from railrules_api.app.serving.gate import Gate
+from railrules_api.app.serving.settings import ServerSettings
 
 if TYPE_CHECKING:
     from collections.abc import Awaitable, Callable, Mapping
 
-    from railrules_api.app.keys import Key
+    from railrules_api.app.serving.keys import Key
 
 
 @dataclass

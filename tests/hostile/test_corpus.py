@@ -12,18 +12,18 @@ import pytest
 
 from railrules_api.api.envelope import Problem
 from railrules_api.api.problems import MEDIA_TYPE, TITLES
-from railrules_api.app.board import Board
-from railrules_api.app.drain import Drain
-from railrules_api.app.server import application
-from railrules_api.app.settings import ServerSettings
-from railrules_api.app.worker import guarded, templates
+from railrules_api.app.serving.board import Board
+from railrules_api.app.serving.drain import Drain
+from railrules_api.app.serving.server import application
+from railrules_api.app.serving.settings import ServerSettings
+from railrules_api.app.serving.worker import guarded, templates
 from tests.hostile.reading import entry_of, names, raw_of
 from tests.hostile.serving import Serving, serving
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from railrules_api.app.gate import Gate
+    from railrules_api.app.serving.gate import Gate
 
 CLEAN, RAW = names(raw=False), names(raw=True)
 MOST_GROWTH = 200_000_000

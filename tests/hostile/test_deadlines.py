@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from railrules_api.app.settings import ServerSettings
+from railrules_api.app.serving.settings import ServerSettings
 from tests.hostile.serving import GUARD, Serving, read_answer, serving
 
 if TYPE_CHECKING:

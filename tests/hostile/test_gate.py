@@ -7,7 +7,7 @@ import json
 from typing import TYPE_CHECKING, Any
 
 from railrules_api.api.resources import calculation_of
-from railrules_api.app.worker import slow_finder
+from railrules_api.app.serving.worker import slow_finder
 from tests.hostile.asgi import Told, ask, gate_of
 
 if TYPE_CHECKING:

@@ -10,9 +10,9 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from railrules_api.app import keys
-from railrules_api.app.board import Board
 from railrules_api.app.command_line import main
+from railrules_api.app.serving import keys
+from railrules_api.app.serving.board import Board
 from tests.hostile.asgi import Told, ask, gate_of
 from tests.hostile.serving import serving
 

@@ -12,13 +12,13 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from railrules_api.app import logs, metrics
-from railrules_api.app.board import BUCKETS, EVENTS, METHODS, STATUSES, Board
 from railrules_api.app.command_line import main
-from railrules_api.app.management import Management
-from railrules_api.app.server import is_loopback, listening
-from railrules_api.app.settings import PREFIX, ServerSettings, SettingsError, from_environment, rows
-from railrules_api.app.worker import route_finder, templates
+from railrules_api.app.serving import logs, metrics
+from railrules_api.app.serving.board import BUCKETS, EVENTS, METHODS, STATUSES, Board
+from railrules_api.app.serving.management import Management
+from railrules_api.app.serving.server import is_loopback, listening
+from railrules_api.app.serving.settings import PREFIX, ServerSettings, SettingsError, from_environment, rows
+from railrules_api.app.serving.worker import route_finder, templates
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -225,7 +225,7 @@ def test_rubbish_and_floods_do_not_stop_it(management: tuple[Management, list[bo
 
 
 def test_who_says_nothing_is_dropped(management: tuple[Management, list[bool], int], monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("railrules_api.app.management._SECONDS", 0.05)
+    monkeypatch.setattr("railrules_api.app.serving.management._SECONDS", 0.05)
     assert said(management[2], b"GET") == b""
 
 

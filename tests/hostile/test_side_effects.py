@@ -10,18 +10,18 @@ from typing import Any
 
 import yaml  # type: ignore[import-untyped, unused-ignore]
 
-from railrules_api.app.settings import PREFIX, from_environment
+from railrules_api.app.serving.settings import PREFIX, from_environment
 from tests.hostile.serving import GUARD, ROOT
 
 _SCRIPT = """
 import asyncio, json, sys
 from railrules_api.api.examples import requests
 from railrules_api.api.resources import operations
-from railrules_api.app.server import application
-from railrules_api.app.settings import ServerSettings
-from railrules_api.app.board import Board
-from railrules_api.app.drain import Drain
-from railrules_api.app.worker import guarded, templates
+from railrules_api.app.serving.server import application
+from railrules_api.app.serving.settings import ServerSettings
+from railrules_api.app.serving.board import Board
+from railrules_api.app.serving.drain import Drain
+from railrules_api.app.serving.worker import guarded, templates
 from tests.hostile.asgi import ask
 
 settings = ServerSettings(access_log=False)

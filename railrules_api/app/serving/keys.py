@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
     from pathlib import Path
 
-    from railrules_api.app.board import Part
+    from railrules_api.app.serving.board import Part
 
 WINDOW = 60
 """Length of a quota's window [s]."""

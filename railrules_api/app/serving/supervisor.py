@@ -16,17 +16,17 @@ import time
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from railrules_api.app import logs, worker
-from railrules_api.app.management import Management
+from railrules_api.app.serving import logs, worker
+from railrules_api.app.serving.management import Management
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
     from litestar.types import ASGIApp
 
-    from railrules_api.app.board import Board
-    from railrules_api.app.keys import Key
-    from railrules_api.app.settings import ServerSettings
+    from railrules_api.app.serving.board import Board
+    from railrules_api.app.serving.keys import Key
+    from railrules_api.app.serving.settings import ServerSettings
 
 _TICK = 0.1
 _YOUNG = 1.0

@@ -12,19 +12,19 @@ from http import HTTPStatus
 from typing import TYPE_CHECKING, Any, cast
 
 from railrules_api.api.edge import request_id_of, traceparent_of
-from railrules_api.app import keys, logs
-from railrules_api.app.admission import Lane, OverloadedError
-from railrules_api.app.refusals import Headers, refusal
+from railrules_api.app.serving import keys, logs
+from railrules_api.app.serving.admission import Lane, OverloadedError
+from railrules_api.app.serving.refusals import Headers, refusal
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
 
     from litestar.types import ASGIApp, Message, Receive, Scope, Send
 
-    from railrules_api.app.board import Part
-    from railrules_api.app.drain import Drain
-    from railrules_api.app.keys import Key
-    from railrules_api.app.settings import ServerSettings
+    from railrules_api.app.serving.board import Part
+    from railrules_api.app.serving.drain import Drain
+    from railrules_api.app.serving.keys import Key
+    from railrules_api.app.serving.settings import ServerSettings
 
 HEALTH = "/health/"
 _CLOSE = (b"connection", b"close")

@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING, Any
 import uvicorn
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 
-from railrules_api.app.refusals import raw_refusal
+from railrules_api.app.serving.refusals import raw_refusal
 
 if TYPE_CHECKING:
-    from railrules_api.app.board import Part
-    from railrules_api.app.settings import ServerSettings
+    from railrules_api.app.serving.board import Part
+    from railrules_api.app.serving.settings import ServerSettings
 
 _LINGER_SECONDS = 0.25
 """After a refusal: how long what still comes is thrown away."""

@@ -12,13 +12,13 @@ import time
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
-from railrules_api.app import metrics
+from railrules_api.app.serving import metrics
 
 if TYPE_CHECKING:
     import socket
     from collections.abc import Callable
 
-    from railrules_api.app.board import Board
+    from railrules_api.app.serving.board import Board
 
 _MOST_BYTES = 8192
 _MOST_CONNECTIONS = 64

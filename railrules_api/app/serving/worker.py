@@ -14,10 +14,10 @@ import uvicorn
 from railrules_api.api import bulk, discovery
 from railrules_api.api.headers import accepted
 from railrules_api.api.resources import operations
-from railrules_api.app import logs
-from railrules_api.app.drain import Drain
-from railrules_api.app.gate import Gate
-from railrules_api.app.protocol import GuardedConfig, GuardedProtocol
+from railrules_api.app.serving import logs
+from railrules_api.app.serving.drain import Drain
+from railrules_api.app.serving.gate import Gate
+from railrules_api.app.serving.protocol import GuardedConfig, GuardedProtocol
 
 if TYPE_CHECKING:
     import socket
@@ -26,9 +26,9 @@ if TYPE_CHECKING:
 
     from litestar.types import ASGIApp
 
-    from railrules_api.app.board import Part
-    from railrules_api.app.keys import Key
-    from railrules_api.app.settings import ServerSettings
+    from railrules_api.app.serving.board import Part
+    from railrules_api.app.serving.keys import Key
+    from railrules_api.app.serving.settings import ServerSettings
 
 BEAT_SECONDS = 0.1
 

@@ -6,12 +6,12 @@ from itertools import accumulate
 from typing import TYPE_CHECKING
 
 from railrules_api import __version__
-from railrules_api.app.board import BUCKETS, EVENTS
+from railrules_api.app.serving.board import BUCKETS, EVENTS
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from railrules_api.app.board import Board
+    from railrules_api.app.serving.board import Board
 
 MEDIA_TYPE = "text/plain; version=0.0.4; charset=utf-8"
 _DURATION = "http_server_request_duration_seconds"

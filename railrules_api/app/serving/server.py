@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
     from litestar import Litestar
 
-    from railrules_api.app.settings import ServerSettings
+    from railrules_api.app.serving.settings import ServerSettings
 
 
 def is_loopback(host: str) -> bool:
@@ -57,11 +57,11 @@ def serve(  # noqa: PLR0913  the flags of one command
         KeysError: the file of keys cannot be used.
         OSError: an address is taken.
     """
-    from railrules_api.app import keys, logs  # noqa: PLC0415  only this command needs the server
-    from railrules_api.app.board import Board  # noqa: PLC0415
-    from railrules_api.app.supervisor import Supervisor  # noqa: PLC0415
-    from railrules_api.app.tuning import tune  # noqa: PLC0415
-    from railrules_api.app.worker import templates  # noqa: PLC0415
+    from railrules_api.app.serving import keys, logs  # noqa: PLC0415  only this command needs the server
+    from railrules_api.app.serving.board import Board  # noqa: PLC0415
+    from railrules_api.app.serving.supervisor import Supervisor  # noqa: PLC0415
+    from railrules_api.app.serving.tuning import tune  # noqa: PLC0415
+    from railrules_api.app.serving.worker import templates  # noqa: PLC0415
 
     known = keys.load(key_file) if key_file else {}
     app = application(rulebooks, settings)

@@ -1,0 +1,1 @@
+"""The server process: sockets, workers, limits, keys, logs and metrics around the application."""
