@@ -70,7 +70,7 @@ drift: $(STAMP)  ## the committed document and client are what the code makes
 
 # the tools are pinned by openapi/lint/package-lock.json; Redocly 2.77 is the last that runs on Node 20
 $(NODE_STAMP): openapi/lint/package.json openapi/lint/package-lock.json
-	@node -e 'process.exit(Number(process.versions.node.split(".")[0]) < 20)' && npm --version >/dev/null \
+	@node -e 'process.exit(Number(process.versions.node.split(".")[0]) < 20 ? 1 : 0)' && npm --version >/dev/null \
 	  || { echo 'the contract is checked with tools that need Node 20 or newer, with npm; make test needs neither'; exit 1; }
 	cd openapi/lint && npm ci --silent
 	@touch $(NODE_STAMP)
