@@ -5,6 +5,7 @@ PORT ?= 8000
 BIN := .venv/bin
 STAMP := .venv/.made-from-lock
 NODE_STAMP := openapi/lint/node_modules/.made-from-lock
+AXE_STAMP := tests/e2e/node_modules/.made-from-lock
 
 .PHONY: demo test e2e check lint types contracts contract contract-full released coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint
 
@@ -24,9 +25,12 @@ demo: $(STAMP)   ## the whole relay job of an invented railroad, answered
 test: $(STAMP)   ## the test suite
 	$(BIN)/pytest
 
-e2e: $(STAMP)    ## pages in a browser, sheets on paper, workbooks; needs chromium, npm, LibreOffice Calc, poppler, Pango
-	@test -f node_modules/axe-core/axe.min.js || npm install --silent --no-save --no-package-lock --no-audit --no-fund axe-core@4
+e2e: $(STAMP) $(AXE_STAMP)   ## pages in a browser, sheets on paper, workbooks; needs what `.ci/run` installs
 	$(BIN)/pytest -m e2e
+
+$(AXE_STAMP): tests/e2e/package.json tests/e2e/package-lock.json
+	cd tests/e2e && npm ci --silent
+	@touch $(AXE_STAMP)
 
 resilience: $(STAMP)   ## workers killed, service stopped, twice its capacity offered; about a minute
 	$(BIN)/pytest -s tests/resilience/check_processes.py tests/resilience/check_overload.py tests/resilience/check_numbers.py

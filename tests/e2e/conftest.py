@@ -21,7 +21,7 @@ FLAGS = [
     "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync", "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
 ]  # fmt: skip
-AXE = Path(__file__).parents[2] / "node_modules/axe-core/axe.min.js"
+AXE = Path(__file__).parent / "node_modules/axe-core/axe.min.js"
 
 
 @pytest.fixture(scope="session")
