@@ -7,7 +7,7 @@ STAMP := .venv/.made-from-lock
 NODE_STAMP := openapi/lint/node_modules/.made-from-lock
 AXE_STAMP := tests/e2e/node_modules/.made-from-lock
 
-.PHONY: demo test e2e check lint types contracts contract contract-full released coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint
+.PHONY: demo test e2e check lint types contracts contract contract-full release coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint
 
 help:            ## list the targets
 	@grep -E '^[a-z0-9-]+:.*##' $(MAKEFILE_LIST) | sed 's/:.*##/ -/'
@@ -88,8 +88,8 @@ contract: $(STAMP) $(NODE_STAMP)   ## the document: linted, no breaking change, 
 contract-full: $(STAMP)   ## at least 10,000 made-up requests over HTTP, every check, a new seed each time (SEED=...)
 	$(BIN)/python -m tests.contract.full_run $(SEED)
 
-released: $(STAMP)   ## keep the committed document as that of its version, when that is released
-	cp openapi/openapi.json openapi/released/openapi-$$($(BIN)/python -c 'import railrules_api; print(railrules_api.__version__)').json
+release: $(STAMP)   ## date the version in openapi/CHANGELOG.md and keep its document: from now on nothing of it is taken away
+	$(BIN)/python -m tests.contract.breaking release
 
 spec: $(STAMP)   ## write openapi/openapi.json from the code
 	$(BIN)/railrules spec > openapi/openapi.json.new && mv openapi/openapi.json.new openapi/openapi.json

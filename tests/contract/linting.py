@@ -13,8 +13,11 @@ import sys
 from tests.contract.breaking import CURRENT, REDOCLY, ROOT, environment
 
 LEAST_SCORE = 92.0
-"""What is missing to 100 is the depth of the answers: a figure with its unit, in a line, in a list, in a result, in an answer is
-five deep; and schemas that operations share count against the score."""
+"""All but one of the ten parts of the score are at or near their best. What is missing is depth: the score takes an eighth of a
+tenth for each level of an answer, and the usual answer here has five, `result.lines.[].net.value`: a figure that has a unit, in a
+line that has a source, in a list. Ninety-five needs answers of two levels, bare numbers under names that carry their units, with no
+lines and no sources; that is not what this service is for. A sixth of a tenth goes for operations that share schemas, which is
+wanted too."""
 LINT = ROOT / "openapi/lint"
 
 
