@@ -15,8 +15,8 @@ from tests.contract.breaking import CURRENT, REDOCLY, ROOT, environment
 LEAST_SCORE = 92.0
 """All but one of the ten parts of the score are at or near their best. What is missing is depth: the score takes an eighth of a
 tenth for each level of an answer, and the usual answer here has five, `result.lines.[].net.value`: a figure that has a unit, in a
-line that has a source, in a list. Ninety-five needs answers of two levels, bare numbers under names that carry their units, with no
-lines and no sources; that is not what this service is for. A sixth of a tenth goes for operations that share schemas, which is
+line that has a source, in a list. Ninety-five needs answers of two levels, bare numbers under names that carry their units, with
+no lines and no sources; that is not what this service is for. A sixth of a tenth goes for operations that share schemas, which is
 wanted too."""
 LINT = ROOT / "openapi/lint"
 
