@@ -7,6 +7,7 @@ from math import fsum
 from typing import TYPE_CHECKING, Annotated, Literal
 
 from railrules_api.domain.amounts import Amount
+from railrules_api.domain.counting import RELATIVE_SLACK
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.quantities import order as order_rule
@@ -88,10 +89,16 @@ def own_terms(item: str) -> ItemTerms:
     return ItemTerms(item=item, title=item, direction="order", order_step=None, package="", package_size=None, allowance=0.0)
 
 
+def _total(values: list[float]) -> float:
+    """Add up; where lines stand in for each other and leave nothing but float noise, nothing is left."""
+    total = fsum(values)
+    return 0.0 if abs(total) <= RELATIVE_SLACK * fsum(map(abs, values)) else total
+
+
 def _order(group: list[Line], terms: ItemTerms, changes: AllowanceTerms) -> Order:
     first = group[0]
     kind = first.net.kind
-    net = fsum(line.net.value for line in group)
+    net = _total([line.net.value for line in group])
     counted = [line.mass for line in group if line.net.value != 0.0]  # a line of nothing weighs nothing, known or not
     masses = [mass for mass in counted if mass is not None]
     net_mass = fsum(masses) if len(masses) == len(counted) else None

@@ -6,6 +6,7 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING, Any
 
 from railrules_api.rules.quantities import (
+    anchor_reuse,
     anchors,
     closing_joints,
     cribbing,
@@ -60,6 +61,7 @@ ALL: tuple[Rule[Any, Any], ...] = (
     plate_pins.RULE,
     preservative.RULE,
     anchors.RULE,
+    anchor_reuse.RULE,
     cribbing.RULE,
     joints.RULE,
     closing_joints.RULE,

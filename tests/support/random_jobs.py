@@ -54,6 +54,7 @@ def _new(dice: random.Random, *, welded: bool) -> Tree:
         "anchor": "drive-on",
         "bored_share": dice.uniform(0.0, 1.0),
         "full_share": dice.uniform(0.0, 1.0),
+        "anchors_reapplied_share": dice.choice((0.0, dice.uniform(0.0, 1.0), 1.0)),
     }
     # one plate serves one base width: 5 1/2 in of 115RE, 6 in of 136RE
     new["plate"] = "8-14" if new["section"] == "115RE" else "12-14"

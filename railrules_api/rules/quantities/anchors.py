@@ -49,7 +49,10 @@ class AnchorsInput:
     pattern: NewAnchors
     zones: Annotated[tuple[AnchorZone, ...], Field("Where it is otherwise; zones may overlap and reach past the stretch.")] = ()
     elastic_fasteners: ElasticFasteners = None
-    old_anchors: Annotated[float | None, Field("Anchors that come off the old track here.", at_least=0.0, at_most=1e9)] = None
+    old_anchors: Annotated[
+        float | None,
+        Field("Old anchors at hand here: those that come off, or this stretch's part of a job's.", at_least=0.0, at_most=1e9),
+    ] = None
     reapplied_share: ReappliedShare
     product: AnchorProduct = None
     anchor_mass: AnchorMass = None
@@ -131,7 +134,7 @@ def evaluate(given: AnchorsInput) -> AnchorsResult:
     if anchors and rails == 1:
         notes.append("Only one rail is anchored here: see to the other, since anchors on one rail only turn the tie.")
     lines = [packed(Line(item="anchors", product=given.product or "", net=Amount(new), mass=mass), "bag", given.per_bag)]
-    if reapplied:
+    if given.old_anchors is not None:  # told even where it is none, so that the bill has its order from what is asked
         lines.append(Line(item="anchors-reapplied", product="", net=Amount(reapplied)))
     return AnchorsResult(
         rails=rails,

@@ -181,6 +181,11 @@ class SalvageInput:
         ),
     ] = None
     recovered_share: RecoveredShare
+    anchors_reapplied: Annotated[
+        float | None,
+        Field("Anchors recovered here that are applied again, wherever; left out: none is.", at_least=0.0, at_most=1e9),
+    ] = None
+    plates_reused: Annotated[bool | None, Field("The old plates are used again and leave no salvage; left out: not so.")] = None
     car_capacity: Annotated[float | None, Field("Load of one car.", kind=Kind.MASS, above=0.0, at_most=1e6)] = None
 
 
@@ -218,34 +223,53 @@ def _shares(given: SalvageInput) -> tuple[float, float, float]:
     return given.relay_share, given.reroll_share, given.scrap_share
 
 
-def _anchors(given: SalvageInput) -> int:
-    if given.old_anchors is None:
-        return 0
-    runs = anchored_runs(given.stretch, given.old_anchors, pattern_field="old_anchors")
-    return sum(run.held.anchors for run in runs) * rail_count(given.stretch.rails)
+def anchors_recovered(stretch: Stretch, pattern: AnchorPattern | None, recovered_share: float) -> float:
+    """Return the old anchors that come off and are recovered, unrounded.
+
+    Raises:
+        RefusedError: the stretch or the pattern contradicts itself; paths begin with `stretch` or `old_anchors`.
+    """
+    if pattern is None:
+        return 0.0
+    runs = anchored_runs(stretch, pattern, pattern_field="old_anchors")
+    return sum(run.held.anchors for run in runs) * rail_count(stretch.rails) * recovered_share
+
+
+def _anchors_left(given: SalvageInput) -> float:
+    recovered = anchors_recovered(given.stretch, given.old_anchors, given.recovered_share)
+    reapplied = given.anchors_reapplied or 0.0
+    if reapplied > recovered * (1.0 + NOISE):
+        reason = "more anchors applied again than are recovered here"
+        raise refuse("anchors_reapplied", reason=reason, value=reapplied, maximum=recovered)
+    return max(0.0, recovered - reapplied)
 
 
 def _other(given: SalvageInput, ties: int, joints: float) -> tuple[Line, ...]:
     seats = ties * rail_count(given.stretch.rails) if given.tie_kind == "wood" else 0
     if joints and given.bolts_per_joint is None:
         raise refuse("bolts_per_joint", reason="missing; old joints have bolts: give their number, or the old bar")
-    anchors = _anchors(given)
+    plates = 0.0 if given.plates_reused else seats * given.plated_share
+    share = given.recovered_share
     counts = (
-        ("salvage-joint-bars", joints * given.bars_per_joint, mass_each(given.bar_mass, given.pair_mass, 2.0)),
-        ("salvage-track-bolts", joints * (given.bolts_per_joint or 0), given.bolt_mass),
-        ("salvage-tie-plates", seats * given.plated_share, given.plate_mass),
-        ("salvage-spikes", seats * given.old_spikes_per_plate, mass_each(given.spike_mass, given.keg_mass, given.per_keg)),
-        ("salvage-anchors", float(anchors), given.anchor_mass),
+        ("salvage-joint-bars", joints * given.bars_per_joint * share, mass_each(given.bar_mass, given.pair_mass, 2.0)),
+        ("salvage-track-bolts", joints * (given.bolts_per_joint or 0) * share, given.bolt_mass),
+        ("salvage-tie-plates", plates * share, given.plate_mass),
+        (
+            "salvage-spikes",
+            seats * given.old_spikes_per_plate * share,
+            mass_each(given.spike_mass, given.keg_mass, given.per_keg),
+        ),
+        ("salvage-anchors", _anchors_left(given), given.anchor_mass),
     )
-    recovered = ((item, count * given.recovered_share, each) for item, count, each in counts)
-    return tuple(Line(item=item, product="", net=Amount(count), mass=mass_of(count, each)) for item, count, each in recovered)
+    return tuple(Line(item=item, product="", net=Amount(count), mass=mass_of(count, each)) for item, count, each in counts)
 
 
 def evaluate(given: SalvageInput) -> SalvageResult:
     """Weigh the rail that comes out, by class, and count everything that held it.
 
     Raises:
-        RefusedError: the stretch contradicts itself, the shares do not come to 1, or joints are there and their bolts are not.
+        RefusedError: the stretch contradicts itself, the shares do not come to 1, joints are there and their bolts are not, or
+            more anchors are applied again than are recovered.
     """
     ties = sum(part.count for part in ranges_of(given.stretch))
     shares = _shares(given)
@@ -279,8 +303,8 @@ RULE = Rule(
     title="Salvage",
     summary=(
         "Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts, "
-        "plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes and "
-        "recovery are the user's: no published shares were found."
+        "plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties renewed. "
+        "Wear, classes and recovery are the user's: no published shares were found."
     ),
     formulas=(
         Formula("rail_length", "renewed rails times length", exact=False),

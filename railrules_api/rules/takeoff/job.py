@@ -12,6 +12,7 @@ from railrules_api.domain.patterns import AnchorPattern, FeatureRule
 from railrules_api.domain.track import Curve, Rails, Span, Station, TieSetting
 from railrules_api.rules.common import Area
 from railrules_api.rules.quantities import joints
+from railrules_api.rules.quantities.anchor_reuse import BasePlay
 from railrules_api.rules.quantities.anchors import AnchorMass, AnchorProduct, AnchorsPerBag, ElasticFasteners, ReappliedShare
 from railrules_api.rules.quantities.cribbing import BallastDensity, FullShare, PocketDepth, PocketLength, PocketWidth
 from railrules_api.rules.quantities.given import (
@@ -189,6 +190,7 @@ class NewTrack:
     anchors: NewAnchors
     elastic_fasteners: ElasticFasteners = None
     anchors_reapplied_share: ReappliedShare
+    anchor_base_play: BasePlay
     anchor_id: AnchorProduct = None
     anchor_mass: AnchorMass = None
     anchors_per_bag: AnchorsPerBag = None

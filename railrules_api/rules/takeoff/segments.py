@@ -35,7 +35,6 @@ if TYPE_CHECKING:
     from railrules_api.domain.anchoring import AnchorZone
     from railrules_api.domain.strings import Rail
     from railrules_api.rules.model import Rule
-    from railrules_api.rules.quantities.lines import Line
     from railrules_api.rules.takeoff.job import Job, JobFeature, NewJoints, Segment
 
 
@@ -43,6 +42,18 @@ INSULATED = "insulated-joint"
 """Kind of feature that breaks the rail at one station by an insulated joint."""
 DAY = 86_400.0
 """A segment's work is counted and not timed, so that the working day it is given decides nothing [s]."""
+
+
+class AnchorsAgain(NamedTuple):
+    """What a segment takes and gives of the job's old anchors.
+
+    Attributes:
+        applied: old anchors applied again in it, from wherever they come.
+        given: anchors that come off it and are applied again, wherever that is.
+    """
+
+    applied: float
+    given: float
 
 
 class Question(NamedTuple):
@@ -232,10 +243,29 @@ def _single_rails(segment: Segment, made_of: NewJoints, stretch: Stretch) -> Ite
     )
 
 
-def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str, Any]) -> Iterator[Question]:
+def anchors_input(segment: Segment, zones: Iterable[AnchorZone], again: AnchorsAgain | None = None) -> anchors.AnchorsInput:
+    """Return the question to `quantities.anchors` for a segment, which takes its part of the job's old anchors."""
+    new = segment.new
+    return anchors.AnchorsInput(
+        stretch=stretch_of(segment),
+        pattern=new.anchors,
+        zones=tuple(zone for zone in zones if zone.begin < segment.end and zone.end > segment.begin),
+        elastic_fasteners=new.elastic_fasteners,
+        old_anchors=None if again is None else again.applied,
+        reapplied_share=0.0 if again is None else 1.0,  # what is fit for it has been decided for the whole job
+        product=new.anchor_id,
+        anchor_mass=new.anchor_mass,
+        per_bag=new.anchors_per_bag,
+    )
+
+
+def questions(
+    segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str, Any], again: AnchorsAgain | None = None
+) -> Iterator[Question]:
     """Ask the quantity rules about a segment, in the order of a bill of material.
 
-    `found` holds the answers so far, by rule: how many anchors come off decides how many can be applied again.
+    `found` holds the answers so far, by rule: ballast is dug away where anchors are applied. `again` is what the segment takes
+    and gives of the job's old anchors, where any is applied again.
     """
     stretch, old, new, name = stretch_of(segment), segment.old, segment.new, segment.name
     kind, share = segment.tie_kind, segment.renewed_share
@@ -345,26 +375,12 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
             old_anchors=old.anchors,
             anchor_mass=old.anchor_mass,
             recovered_share=old.recovered_share,
+            anchors_reapplied=None if again is None else again.given,
+            plates_reused=True if new.plates == "reused" else None,
         ),
     )
-    zones = tuple(zone for zone in zones if zone.begin < segment.end and zone.end > segment.begin)
-    lines: Iterable[Line] = found[salvage.RULE.id].lines
-    recovered = next((line.net.value for line in lines if line.item == "salvage-anchors"), None)
-    yield Question(
-        anchors.RULE,
-        name,
-        anchors.AnchorsInput(
-            stretch=stretch,
-            pattern=new.anchors,
-            zones=zones,
-            elastic_fasteners=new.elastic_fasteners,
-            old_anchors=recovered,
-            reapplied_share=new.anchors_reapplied_share,
-            product=new.anchor_id,
-            anchor_mass=new.anchor_mass,
-            per_bag=new.anchors_per_bag,
-        ),
-    )
+    held = anchors_input(segment, zones, again)
+    yield Question(anchors.RULE, name, held)
     yield Question(
         cribbing.RULE,
         name,
@@ -395,7 +411,7 @@ def questions(segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str,
             joint_rail_length=None if new.joints is None else new.joints.rail_length,
             bored_share=new.bored_share,
             anchors=new.anchors,
-            zones=zones,
+            zones=held.zones,
             elastic_fasteners=new.elastic_fasteners,
             working_day=DAY,
         ),

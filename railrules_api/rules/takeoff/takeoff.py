@@ -14,12 +14,13 @@ from railrules_api.domain.track import Station, spacing_of
 from railrules_api.rules.checks import Check
 from railrules_api.rules.model import Cite, Formula, Rule, Working
 from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, Order, order_lines
+from railrules_api.rules.quantities import anchor_reuse as anchor_reuse_rule
 from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
-from railrules_api.rules.takeoff import hauling, money, rail, safety, work_plan
+from railrules_api.rules.takeoff import anchor_reuse, hauling, money, rail, safety, work_plan
 from railrules_api.rules.takeoff.job import Job, Segment
-from railrules_api.rules.takeoff.segments import check_job, questions, zones_of
+from railrules_api.rules.takeoff.segments import AnchorsAgain, check_job, questions, zones_of
 from railrules_api.rules.thermal import break_gap, force, laying_adjustment, restraint, temperature_range
 
 if TYPE_CHECKING:
@@ -129,9 +130,17 @@ def _lines(workings: list[Working]) -> Iterator[JobLine]:
             yield JobLine(of=working.of, rule=working.rule.id, item=line.item, product=line.product, net=line.net, mass=line.mass)
 
 
-def _segment(segment: Segment, zones: list[Any], workings: list[Working]) -> SegmentSummary:
+def _anchors_again(job: Job, zones: Mapping[str, list[Any]], workings: list[Working]) -> dict[int, AnchorsAgain]:
+    """Pool the old anchors of the whole job; segments of which none takes or gives any are left out."""
+    again: dict[int, AnchorsAgain] = {}
+    for pool in anchor_reuse.pools_of(job, zones):
+        again |= anchor_reuse.by_segment(pool, _ask(anchor_reuse_rule.RULE, pool.of, pool.given, workings))
+    return again
+
+
+def _segment(segment: Segment, zones: list[Any], again: AnchorsAgain | None, workings: list[Working]) -> SegmentSummary:
     found: dict[str, Any] = {}
-    for question in questions(segment, zones, found):
+    for question in questions(segment, zones, found, again):
         found[question.rule.id] = _ask(question.rule, question.of, question.given, workings)
     counted: ties.TiesResult = found[ties.RULE.id]
     held: anchors.AnchorsResult = found[anchors.RULE.id]
@@ -242,10 +251,11 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
     check_job(job)
     workings: list[Working] = []
     zones = zones_of(enumerate(job.segments))
+    again = _anchors_again(job, zones, workings)
     summaries = []
     for position, segment in enumerate(job.segments):
         with below("segments", position):
-            summaries.append(_segment(segment, zones.get(segment.track or "", []), workings))
+            summaries.append(_segment(segment, zones.get(segment.track or "", []), again.get(position), workings))
     groups = rail.groups_of(job)
     if not groups and all(segment.new.joints is None for segment in job.segments):
         raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
