@@ -88,6 +88,119 @@ class AnchorPatternUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=Tr
     per_rail: AnchorsPerRailLengthUsed | UnsetType = UNSET
 
 
+class AnchorPlace(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """A part of the job: anchors that come off it, and anchors that it needs.
+
+    Attributes:
+        needed: Anchors that its new track carries. At least 0, at most 1000000000.
+        recovered: Anchors recovered from its old track. At least 0, at most 1000000000.
+        fit_share: Share of the old anchors that is fit to be applied again. At least 0, at most 1.
+        rail_base: Width of the new rail's base.
+        old_rail_base: Width of the old rail's base.
+    """
+
+    needed: float
+    recovered: float
+    fit_share: float | UnsetType = UNSET
+    rail_base: Length | UnsetType = UNSET
+    old_rail_base: Length | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            needed: float,
+            recovered: float,
+            fit_share: float | UnsetType = UNSET,
+            rail_base: Length | Measured | UnsetType = UNSET,
+            old_rail_base: Length | Measured | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(self, {"rail_base": Length.of, "old_rail_base": Length.of})
+
+
+class AnchorReuseAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """Answer of the rule `quantities.anchor-reuse`: Anchors applied again over a whole job.
+
+    Attributes:
+        rule: Id of the rule that answered.
+        title: What it answers.
+        result: The answer.
+        assumptions: Defaults and catalogue values used.
+        cautions: What a user of the answer must know.
+        sources: Where the rule comes from.
+        versions: What answered.
+        explanation: Formulas with their numbers.
+    """
+
+    rule: str
+    title: str
+    result: AnchorReuseResult
+    assumptions: list[Assumption]
+    cautions: list[CautionNote]
+    sources: list[Citation]
+    versions: Versions
+    explanation: list[Step] | UnsetType = UNSET
+
+
+class AnchorReuseRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """Question to the rule `quantities.anchor-reuse`: Anchors applied again over a whole job.
+
+    Attributes:
+        places: Parts of the job. Not empty, at most 20,000 items.
+        base_play: Difference of the rails' bases at which an anchor of one still grips the other.
+        units: Units of the answer; `us` when left out.
+        explain: Add each formula with its numbers.
+        rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
+    """
+
+    places: Sequence[AnchorPlace]
+    base_play: Length | UnsetType = UNSET
+    units: Literal["si", "us"] | UnsetType = UNSET
+    explain: bool | UnsetType = UNSET
+    rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            places: Sequence[AnchorPlace],
+            base_play: Length | Measured | UnsetType = UNSET,
+            units: Literal["si", "us"] | UnsetType = UNSET,
+            explain: bool | UnsetType = UNSET,
+            rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(self, {"base_play": Length.of})
+
+
+class AnchorReuseResult(Struct, frozen=True, kw_only=True):
+    """Anchors needed, fit, applied again and new, over the whole job.
+
+    Attributes:
+        needed: Anchors that the new track carries.
+        fit: Anchors recovered and fit to be applied again.
+        reapplied: Old anchors applied again.
+        new: New anchors.
+        places: Part by part, in the order given: in proportion to need and to what is fit.
+        checks: Whether the old anchors grip the base of the new rail.
+    """
+
+    needed: float
+    fit: float
+    reapplied: float
+    new: float
+    places: list[PlaceReuse]
+    checks: list[Check]
+
+
 class AnchorZone(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Part of a line that is anchored otherwise than the plain track.
 
@@ -192,7 +305,8 @@ class AnchorsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         pattern: Anchors that plain track carries.
         zones: Where it is otherwise; zones may overlap and reach past the stretch. At most 1,000 items.
         elastic_fasteners: The fastenings hold the rail lengthwise, so no anchor is applied; left out: they do not.
-        old_anchors: Anchors that come off the old track here. At least 0, at most 1000000000.
+        old_anchors: Old anchors at hand here: those that come off, or this stretch's part of a job's. At least 0, at
+            most 1000000000.
         reapplied_share: Share of the old anchors that is fit to be applied again. At least 0, at most 1.
         anchor: Row of the catalogue table `rail-anchors` that supplies what is not given here. Not empty, at most 80
             characters.
@@ -3321,6 +3435,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         anchors: Anchors that plain track carries.
         elastic_fasteners: The fastenings hold the rail lengthwise, so no anchor is applied; left out: they do not.
         anchors_reapplied_share: Share of the old anchors that is fit to be applied again. At least 0, at most 1.
+        anchor_base_play: Difference of the rails' bases at which an anchor of one still grips the other.
         anchor: Row of the catalogue table `rail-anchors` that supplies what is not given here. Not empty, at most 80
             characters.
         anchor_id: Catalogue id of the anchor. At most 200 characters.
@@ -3379,6 +3494,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     anchors: AnchorPattern | UnsetType = UNSET
     elastic_fasteners: bool | UnsetType = UNSET
     anchors_reapplied_share: float | UnsetType = UNSET
+    anchor_base_play: Length | UnsetType = UNSET
     anchor: str | UnsetType = UNSET
     anchor_id: str | UnsetType = UNSET
     anchor_mass: Mass | UnsetType = UNSET
@@ -3440,6 +3556,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             anchors: AnchorPattern | UnsetType = UNSET,
             elastic_fasteners: bool | UnsetType = UNSET,
             anchors_reapplied_share: float | UnsetType = UNSET,
+            anchor_base_play: Length | Measured | UnsetType = UNSET,
             anchor: str | UnsetType = UNSET,
             anchor_id: str | UnsetType = UNSET,
             anchor_mass: Mass | Measured | UnsetType = UNSET,
@@ -3475,6 +3592,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
                 "hole_side": Length.of,
                 "hole_depth": Length.of,
                 "pin_mass": Mass.of,
+                "anchor_base_play": Length.of,
                 "anchor_mass": Mass.of,
                 "pocket_length": Length.of,
                 "pocket_width": Length.of,
@@ -3922,6 +4040,18 @@ class PathPoint(Struct, frozen=True, kw_only=True):
     half_length: Length
     lobes: int
     energy: Energy
+
+
+class PlaceReuse(Struct, frozen=True, kw_only=True):
+    """What a part of the job takes and gives.
+
+    Attributes:
+        applied: Old anchors applied again here, from wherever they come.
+        given: Anchors that come off here and go back in, wherever that is.
+    """
+
+    applied: float
+    given: float
 
 
 class PlacedPiece(Struct, frozen=True, kw_only=True):
@@ -5235,6 +5365,9 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
             80 characters.
         anchor_mass: Mass of one old anchor.
         recovered_share: Share of the bars, bolts, plates, spikes and anchors that is recovered. At least 0, at most 1.
+        anchors_reapplied: Anchors recovered here that are applied again, wherever; left out: none is. At least 0, at
+            most 1000000000.
+        plates_reused: The old plates are used again and leave no salvage; left out: not so.
         car_capacity: Load of one car.
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
@@ -5272,6 +5405,8 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     old_anchor: str | UnsetType = UNSET
     anchor_mass: Mass | UnsetType = UNSET
     recovered_share: float | UnsetType = UNSET
+    anchors_reapplied: float | UnsetType = UNSET
+    plates_reused: bool | UnsetType = UNSET
     car_capacity: Mass | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
@@ -5313,6 +5448,8 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
             old_anchor: str | UnsetType = UNSET,
             anchor_mass: Mass | Measured | UnsetType = UNSET,
             recovered_share: float | UnsetType = UNSET,
+            anchors_reapplied: float | UnsetType = UNSET,
+            plates_reused: bool | UnsetType = UNSET,
             car_capacity: Mass | Measured | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
@@ -8668,6 +8805,10 @@ __all__ = [
     "AmountUnit",
     "AnchorPattern",
     "AnchorPatternUsed",
+    "AnchorPlace",
+    "AnchorReuseAnswer",
+    "AnchorReuseRequest",
+    "AnchorReuseResult",
     "AnchorZone",
     "AnchorsAnswer",
     "AnchorsPerRailLength",
@@ -8802,6 +8943,7 @@ __all__ = [
     "Packaging",
     "Part",
     "PathPoint",
+    "PlaceReuse",
     "PlacedPiece",
     "PlacedWeld",
     "PlatePinsAnswer",

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Final, Literal, Unpack
 
 from railrules_client._calls import Operation
 from railrules_client._generated.models import (
+    AnchorReuseAnswer,
     AnchorsAnswer,
     BreakGapAnswer,
     BucklingAnswer,
@@ -60,6 +61,7 @@ if TYPE_CHECKING:
 
     from railrules_client._calls import AsyncCaller, Caller, CallOptions
     from railrules_client._generated.models import (
+        AnchorReuseRequest,
         AnchorsRequest,
         BreakGapRequest,
         BucklingRequest,
@@ -491,6 +493,30 @@ _CALCULATE_ANCHORS_PDF: Final = Operation(
     "calculateAnchors",
     "POST",
     "/v1/quantities/anchors",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
+_CALCULATE_ANCHOR_REUSE: Final = Operation(
+    "calculateAnchorReuse",
+    "POST",
+    "/v1/quantities/anchor-reuse",
+    accept="application/json",
+    answer=AnchorReuseAnswer,
+    content_type="application/json",
+)
+_CALCULATE_ANCHOR_REUSE_HTML: Final = Operation(
+    "calculateAnchorReuse",
+    "POST",
+    "/v1/quantities/anchor-reuse",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_ANCHOR_REUSE_PDF: Final = Operation(
+    "calculateAnchorReuse",
+    "POST",
+    "/v1/quantities/anchor-reuse",
     accept="application/pdf",
     answer=bytes,
     content_type="application/json",
@@ -2594,6 +2620,111 @@ class QuantitiesResource:
         """
         return self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
+    def anchor_reuse(
+        self,
+        request: AnchorReuseRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> AnchorReuseAnswer:
+        """Anchors applied again over a whole job.
+
+        Anchors that come off one part of a job and are fit are applied again on another, as far as the new track needs
+        them; what is over is salvage. The cap holds for the whole job, not part by part, so the answer does not hang on
+        where the job is cut. Each part takes in proportion to its need.
+
+        Args:
+            request: see `AnchorReuseRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.anchor-reuse`: Anchors applied again over a whole job.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ANCHOR_REUSE, options, body=request)
+
+    def anchor_reuse_html(
+        self,
+        request: AnchorReuseRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Anchors applied again over a whole job, as text/html.
+
+        Anchors that come off one part of a job and are fit are applied again on another, as far as the new track needs
+        them; what is over is salvage. The cap holds for the whole job, not part by part, so the answer does not hang on
+        where the job is cut. Each part takes in proportion to its need.
+
+        Args:
+            request: see `AnchorReuseRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ANCHOR_REUSE_HTML, options, body=request)
+
+    def anchor_reuse_pdf(
+        self,
+        request: AnchorReuseRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Anchors applied again over a whole job, as application/pdf.
+
+        Anchors that come off one part of a job and are fit are applied again on another, as far as the new track needs
+        them; what is over is salvage. The cap holds for the whole job, not part by part, so the answer does not hang on
+        where the job is cut. Each part takes in proportion to its need.
+
+        Args:
+            request: see `AnchorReuseRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_ANCHOR_REUSE_PDF, options, body=request)
+
     def cribbing(
         self,
         request: CribbingRequest | Mapping[str, object],
@@ -3317,8 +3448,8 @@ class QuantitiesResource:
         """Salvage.
 
         Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
-        and recovery are the user's: no published shares were found.
+        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
+        renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -3347,8 +3478,8 @@ class QuantitiesResource:
         """Salvage, as text/html.
 
         Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
-        and recovery are the user's: no published shares were found.
+        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
+        renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -3377,8 +3508,8 @@ class QuantitiesResource:
         """Salvage, as application/pdf.
 
         Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
-        and recovery are the user's: no published shares were found.
+        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
+        renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -8340,6 +8471,111 @@ class AsyncQuantitiesResource:
         """
         return await self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
+    async def anchor_reuse(
+        self,
+        request: AnchorReuseRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> AnchorReuseAnswer:
+        """Anchors applied again over a whole job.
+
+        Anchors that come off one part of a job and are fit are applied again on another, as far as the new track needs
+        them; what is over is salvage. The cap holds for the whole job, not part by part, so the answer does not hang on
+        where the job is cut. Each part takes in proportion to its need.
+
+        Args:
+            request: see `AnchorReuseRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `quantities.anchor-reuse`: Anchors applied again over a whole job.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ANCHOR_REUSE, options, body=request)
+
+    async def anchor_reuse_html(
+        self,
+        request: AnchorReuseRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Anchors applied again over a whole job, as text/html.
+
+        Anchors that come off one part of a job and are fit are applied again on another, as far as the new track needs
+        them; what is over is salvage. The cap holds for the whole job, not part by part, so the answer does not hang on
+        where the job is cut. Each part takes in proportion to its need.
+
+        Args:
+            request: see `AnchorReuseRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ANCHOR_REUSE_HTML, options, body=request)
+
+    async def anchor_reuse_pdf(
+        self,
+        request: AnchorReuseRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Anchors applied again over a whole job, as application/pdf.
+
+        Anchors that come off one part of a job and are fit are applied again on another, as far as the new track needs
+        them; what is over is salvage. The cap holds for the whole job, not part by part, so the answer does not hang on
+        where the job is cut. Each part takes in proportion to its need.
+
+        Args:
+            request: see `AnchorReuseRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_ANCHOR_REUSE_PDF, options, body=request)
+
     async def cribbing(
         self,
         request: CribbingRequest | Mapping[str, object],
@@ -9093,8 +9329,8 @@ class AsyncQuantitiesResource:
         """Salvage.
 
         Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
-        and recovery are the user's: no published shares were found.
+        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
+        renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -9128,8 +9364,8 @@ class AsyncQuantitiesResource:
         """Salvage, as text/html.
 
         Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
-        and recovery are the user's: no published shares were found.
+        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
+        renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -9163,8 +9399,8 @@ class AsyncQuantitiesResource:
         """Salvage, as application/pdf.
 
         Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered; ties renewed. Wear, classes
-        and recovery are the user's: no published shares were found.
+        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
+        renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
