@@ -5,10 +5,14 @@
 FROM python:3.13.9-slim-trixie AS build
 ENV PIP_NO_CACHE_DIR=1 PIP_DISABLE_PIP_VERSION_CHECK=1
 WORKDIR /build
-COPY requirements-service.lock ./
-# the service's own dependencies with their hashes, into a folder of their own; pip itself stays here
-RUN python -m venv --without-pip /service \
- && pip --python /service/bin/python install --require-hashes --only-binary :all: --requirement requirements-service.lock
+COPY requirements.lock pyproject.toml ./
+# The one lock is that of contributors. Its versions and hashes bind what is installed here, and only what the service needs is:
+# a package without a hash in the lock, or with another one, ends the build. uv comes by its own hashes in the lock.
+RUN sed -n '/^uv==/,/[^\\]$/p' requirements.lock > uv.lock \
+ && python -m pip install --require-hashes --only-binary :all: --root-user-action=ignore --requirement uv.lock \
+ && python -m venv --without-pip /service \
+ && uv pip install --no-cache --no-build --python /service/bin/python \
+    --require-hashes --constraint requirements.lock --requirement pyproject.toml --extra draw
 COPY railrules_api /service/lib/python3.13/site-packages/railrules_api
 # byte code is written here: at run time nothing can be
 RUN /service/bin/python -m compileall -q -j 0 /service/lib

@@ -106,8 +106,6 @@ bench: $(STAMP)  ## costs as ratios, in one run
 lock: $(STAMP)   ## pin every dependency with its hashes
 	$(BIN)/uv pip compile --quiet --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-emit-find-links \
 	  --no-header --no-annotate --no-emit-package railrules pyproject.toml client/pyproject.toml --all-extras --output-file requirements.lock
-	$(BIN)/uv pip compile --quiet --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-emit-find-links \
-	  --no-header --no-annotate --constraint requirements.lock pyproject.toml --output-file requirements-service.lock
 
 clean:           ## remove the environment and caches
 	rm -rf .venv .mypy_cache .ruff_cache .pytest_cache .hypothesis .import_linter_cache .coverage*
