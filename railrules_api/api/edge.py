@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 QUERY = "QUERY"
 """RFC 10008: a safe request with a body, which is what a calculation is."""
 ASKED_BY_QUERY = "railrules.asked_by_query"
+SETTLED = "railrules.settled"
+"""Where a layer before this one has left the request id and the trace context that the answer is to carry."""
 _REQUEST_ID = re.compile(rb"[A-Za-z0-9._-]{1,64}")
 _TRACE = re.compile(rb"(?!ff)[0-9a-f]{2}-(?!0{32})([0-9a-f]{32})-(?!0{16})[0-9a-f]{16}-[0-9a-f]([0-9a-f])(?:-.*)?")
 
@@ -42,7 +44,7 @@ def traceparent_of(sent: bytes) -> bytes:
     return b"00-" + trace + b"-" + secrets.token_hex(8).encode() + b"-" + flags
 
 
-def _told(headers: Iterable[tuple[bytes, bytes]]) -> tuple[bytes, bytes]:
+def told(headers: Iterable[tuple[bytes, bytes]]) -> tuple[bytes, bytes]:
     """Return the request id and the trace context that a request came with; empty where it came with none, or with two."""
     ids, traces = [], []
     for name, value in headers:
@@ -51,6 +53,12 @@ def _told(headers: Iterable[tuple[bytes, bytes]]) -> tuple[bytes, bytes]:
         elif name == b"traceparent":
             traces.append(value)
     return ids[0] if len(ids) == 1 else b"", traces[0] if len(traces) == 1 else b""
+
+
+def settled(headers: Iterable[tuple[bytes, bytes]]) -> tuple[bytes, bytes]:
+    """Return the request id and the trace context of the answer to a request with these header fields."""
+    sent_id, sent_trace = told(headers)
+    return request_id_of(sent_id), traceparent_of(sent_trace)
 
 
 class Edge:
@@ -71,10 +79,10 @@ class Edge:
         if scope["type"] == ScopeType.WEBSOCKET:
             await self.app(scope, receive, send)
             return
-        sent_id, sent_trace = _told(scope["headers"])
-        added = [(b"x-request-id", request_id_of(sent_id)), (b"traceparent", traceparent_of(sent_trace))]
-        queryable = (scope["path"].rstrip("/") or "/") in self.queried
         inner: Any = scope
+        request_id, traceparent = inner.get(SETTLED) or settled(scope["headers"])
+        added = [(b"x-request-id", request_id), (b"traceparent", traceparent)]
+        queryable = (scope["path"].rstrip("/") or "/") in self.queried
         # the framework's list of methods is shorter than the protocol's
         if queryable and str(scope["method"]) == QUERY:
             inner = {**scope, "method": "POST", ASKED_BY_QUERY: True}

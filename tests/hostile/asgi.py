@@ -7,6 +7,7 @@ import time
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
+from railrules_api.api.edge import SETTLED
 from railrules_api.app.serving.board import Board
 from railrules_api.app.serving.drain import Drain
 from railrules_api.app.serving.gate import Gate
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Awaitable, Callable, Mapping
 
     from railrules_api.app.serving.keys import Key
+    from railrules_api.app.serving.tracing import Tracing
 
 
 @dataclass
@@ -52,7 +54,8 @@ class Inner:
         elif path == "/half":
             await send({"type": "http.response.start", "status": 200, "headers": []})
             raise RuntimeError
-        named = [(b"content-length", b"2"), (b"x-request-id", dict(scope["headers"])[b"x-request-id"])]
+        request_id, trace = scope[SETTLED]
+        named = [(b"content-length", b"2"), (b"x-request-id", request_id), (b"traceparent", trace)]
         await send({"type": "http.response.start", "status": 200, "headers": named})
         await send({"type": "http.response.body", "body": b"ok"})
 
@@ -67,21 +70,33 @@ class Inner:
             await send({"type": "http.response.body", "body": message["body"].upper(), "more_body": more})
 
 
-def gate_of(keys: Mapping[str, Key] | None = None, **limits: Any) -> tuple[Gate, Inner]:
+class Table:
+    """A table of operations of the test's own."""
+
+    def __init__(self, known: tuple[str, ...]) -> None:
+        self.known = known
+
+    def template(self, path: str) -> str:
+        return path if path in self.known else "unmatched"
+
+    def is_slow(self, template: str, accept: str) -> bool:
+        return template in {"/thread", "/wait"} or accept == "slow"
+
+
+def gate_of(keys: Mapping[str, Key] | None = None, tracing: Tracing | None = None, **limits: Any) -> tuple[Gate, Inner]:
     """Return a gate with its limits around an application, which it returns too."""
     inner = Inner()
     settings = ServerSettings(**{"access_log": False, **limits})
     board = Board(1, ("/block", "/thread", "/wait", "/fail", "/ok"), len(keys or {}))
-    known = board.routes
     gate = Gate(
         inner,
         settings,
         board.part(0),
         Drain(0.2),
         keys or {},
-        lambda path: path if path in known else "unmatched",
-        lambda route, accept: route in {"/thread", "/wait"} or accept == "slow",
+        Table(board.routes),
         frozenset({"/stream"}),
+        tracing,
     )
     return gate, inner
 

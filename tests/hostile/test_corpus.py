@@ -14,9 +14,10 @@ from railrules_api.api.envelope import Problem
 from railrules_api.api.problems import MEDIA_TYPE, TITLES
 from railrules_api.app.serving.board import Board
 from railrules_api.app.serving.drain import Drain
+from railrules_api.app.serving.routes import every_route
 from railrules_api.app.serving.server import application
 from railrules_api.app.serving.settings import ServerSettings
-from railrules_api.app.serving.worker import guarded, templates
+from railrules_api.app.serving.worker import guarded
 from tests.hostile.reading import entry_of, names, raw_of
 from tests.hostile.serving import Serving, serving
 
@@ -44,8 +45,8 @@ def check(status: int, body: bytes, media_type: str) -> None:
 
 @pytest.fixture(scope="module")
 def gate() -> Gate:
-    settings = ServerSettings(access_log=False)
-    return guarded(application((), settings), settings, Board(1, templates()).part(0), Drain(1), {})
+    settings, routes = ServerSettings(access_log=False), every_route()
+    return guarded(application((), settings), settings, Board(1, routes.templates).part(0), Drain(1), {}, routes)
 
 
 @pytest.fixture(scope="module")

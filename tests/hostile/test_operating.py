@@ -5,6 +5,7 @@ from __future__ import annotations
 import dataclasses
 import json
 import logging
+import re
 import socket
 import threading
 import time
@@ -16,9 +17,9 @@ from railrules_api.app.command_line import main
 from railrules_api.app.serving import logs, metrics
 from railrules_api.app.serving.board import BUCKETS, EVENTS, METHODS, STATUSES, Board
 from railrules_api.app.serving.management import Management
-from railrules_api.app.serving.server import is_loopback, listening
+from railrules_api.app.serving.routes import every_route
+from railrules_api.app.serving.server import application, is_loopback, listening
 from railrules_api.app.serving.settings import PREFIX, ServerSettings, SettingsError, from_environment, rows
-from railrules_api.app.serving.worker import route_finder, templates
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -154,11 +155,25 @@ def test_metrics_are_as_prometheus_reads_them() -> None:
 
 
 def test_routes_are_told_by_their_templates() -> None:
-    find = route_finder(templates())
-    assert find("/v1/rail-sections/136RE") == "/v1/rail-sections/{id}"
-    assert find("/v1/rail-sections/") == "/v1/rail-sections"
-    assert find("/v1/thermal/force") == "/v1/thermal/force"
-    assert {find(path) for path in ("/", "", "/v1", "/v1/rail-sections/a/b", "/v1/nothing/a", "*")} == {"unmatched"}
+    routes = every_route()
+    assert routes.template("/v1/rail-sections/136RE") == "/v1/rail-sections/{id}"
+    assert routes.template("/v1/rail-sections/136RE/profile") == "/v1/rail-sections/{id}/profile"
+    assert routes.template("/v1/rail-sections/") == "/v1/rail-sections"
+    assert routes.template("/v1/thermal/force") == "/v1/thermal/force"
+    assert routes.template("/") == routes.template("") == "/"
+    assert routes.template("/handbook/worked-relay") == "/handbook/worked-relay"
+    assert routes.template("/handbook/rules/thermal.force") == "/handbook/rules/{id}"
+    unknown = ("/v1", "/v1/rail-sections/a/b", "/v1/nothing/a", "*", "/v1/rail-sections/{id}/profile/", "/handbook/rules//a")
+    assert [routes.template(path) for path in unknown] == [*["unmatched"] * 4, "/v1/rail-sections/{id}/profile", "unmatched"]
+
+
+def test_every_operation_has_its_route() -> None:
+    """A made-up value in each template leads back to it, so that metrics and spans know every operation that is served."""
+    routes = every_route()
+    for template in routes.templates:
+        assert routes.template(re.sub(r"{\w+}", "zz-9", template)) == template
+    served = {re.sub(r"{(\w+):str}", r"{\1}", route.path) for route in application().routes}
+    assert served == {*routes.templates}
 
 
 # ---------------------------------------------------------------- the operator's listener

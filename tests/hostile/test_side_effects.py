@@ -21,11 +21,12 @@ from railrules_api.app.serving.server import application
 from railrules_api.app.serving.settings import ServerSettings
 from railrules_api.app.serving.board import Board
 from railrules_api.app.serving.drain import Drain
-from railrules_api.app.serving.worker import guarded, templates
+from railrules_api.app.serving.routes import every_route
+from railrules_api.app.serving.worker import guarded
 from tests.hostile.asgi import ask
 
-settings = ServerSettings(access_log=False)
-gate = guarded(application((), settings), settings, Board(1, templates()).part(0), Drain(1), {})
+settings, routes = ServerSettings(access_log=False), every_route()
+gate = guarded(application((), settings), settings, Board(1, routes.templates).part(0), Drain(1), {}, routes)
 wrong = []
 WATCHED = {"socket.connect", "socket.getaddrinfo", "subprocess.Popen", "os.system", "os.exec"}
 WATCHED |= {"os.mkdir", "os.remove", "os.rename"}

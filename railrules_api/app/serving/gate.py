@@ -6,28 +6,43 @@ It reads the whole body before it asks the application, so a slow caller costs a
 from __future__ import annotations
 
 import asyncio
+import contextlib
 import time
 from dataclasses import dataclass, field
 from http import HTTPStatus
-from typing import TYPE_CHECKING, Any, cast
+from typing import TYPE_CHECKING, Any, Protocol, cast
 
-from railrules_api.api.edge import request_id_of, traceparent_of
+from railrules_api.api.edge import SETTLED, request_id_of, told, traceparent_of
 from railrules_api.app.serving import keys, logs
 from railrules_api.app.serving.admission import Lane, OverloadedError
 from railrules_api.app.serving.refusals import Headers, refusal
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Mapping
+    from collections.abc import Mapping
 
     from litestar.types import ASGIApp, Message, Receive, Scope, Send
+    from opentelemetry.trace import Span
 
     from railrules_api.app.serving.board import Part
     from railrules_api.app.serving.drain import Drain
     from railrules_api.app.serving.keys import Key
     from railrules_api.app.serving.settings import ServerSettings
+    from railrules_api.app.serving.tracing import Tracing
 
 HEALTH = "/health/"
 _CLOSE = (b"connection", b"close")
+
+
+class Table(Protocol):
+    """What the gate asks of the table of operations."""
+
+    def template(self, path: str) -> str:
+        """Return the route template of a path."""
+        ...
+
+    def is_slow(self, template: str, accept: str) -> bool:
+        """Tell whether an answer is worked in a thread whatever the body."""
+        ...
 
 
 class _RefusedError(Exception):
@@ -52,10 +67,11 @@ class _Exchange:
         receive: of ASGI.
         send: of ASGI.
         request_id: the caller's or a new one.
+        trace: trace context of the answer.
         accept: its Accept header; empty for none.
         started: when its header was there, on the performance counter.
         key: whose key it came with.
-        trace: its trace context, empty for none.
+        span: of OpenTelemetry; None while none are made.
         added: header fields of the answer besides those of the application.
         status: of the answer, 0 while there is none.
         sent: bytes of the answer.
@@ -69,10 +85,11 @@ class _Exchange:
     receive: Receive
     send: Send
     request_id: bytes
+    trace: bytes
     accept: str
     started: float
     key: Key | None = None
-    trace: bytes = b""
+    span: Span | None = None
     added: Headers = field(default_factory=list)
     status: int = 0
     sent: int = 0
@@ -91,9 +108,9 @@ class Gate:
         part: Part,
         drain: Drain,
         known_keys: Mapping[str, Key],
-        route_of: Callable[[str], str],
-        slow: Callable[[str, str], bool],
+        routes: Table,
         streams: frozenset[str] = frozenset(),
+        tracing: Tracing | None = None,
     ) -> None:
         """Stand before an application.
 
@@ -103,13 +120,12 @@ class Gate:
             part: where this worker counts.
             drain: whether the worker is about to stop.
             known_keys: API keys by name; empty for an open service.
-            route_of: from a path to its template.
-            slow: from a template and an Accept header to whether the answer is worked in a thread whatever the body.
+            routes: the table of operations.
             streams: paths whose bodies are read while they are answered, and have no end that is known.
+            tracing: makes a span of each request; None for none.
         """
         self.app, self.settings, self.part, self.drain = app, settings, part, drain
-        self.keys, self.route_of, self.slow = known_keys, route_of, slow
-        self.streams = streams
+        self.keys, self.routes, self.streams, self.tracing = known_keys, routes, streams, tracing
         self.stream_lane = Lane(settings.streams_at_once, 0, settings.waiting_seconds)
         self.light = Lane(1, settings.light_waiting, settings.waiting_seconds)
         self.heavy = Lane(settings.heavy_at_once, settings.heavy_waiting, settings.waiting_seconds)
@@ -130,7 +146,8 @@ class Gate:
         exchange = self._exchange(scope, receive, send)
         self.in_progress += 1
         try:
-            await self._answer(exchange)
+            with self._current(exchange):
+                await self._answer(exchange)
         except _RefusedError as refused:
             await self._refuse(exchange, refused)
         except _GoneError:
@@ -146,32 +163,45 @@ class Gate:
             self._tell(exchange)
 
     def _exchange(self, scope: Any, receive: Receive, send: Send) -> _Exchange:  # noqa: ANN401  an HTTP scope, which a union of types hides
-        sent_id = sent_trace = accept = b""
-        has_body = False
+        accept, has_body = b"", False
         for name, value in scope["headers"]:
-            if name == b"x-request-id":
-                sent_id = value
-            elif name == b"traceparent":
-                sent_trace = value
-            elif name == b"accept":
+            if name == b"accept":
                 accept = value
             elif name == b"transfer-encoding" or (name == b"content-length" and value != b"0"):
                 has_body = True
-        request_id = request_id_of(sent_id)
-        route = self.route_of(scope["path"])
-        exchange = _Exchange(
-            scope, route, receive, send, request_id, accept.decode("latin-1"), time.perf_counter(), has_body=has_body
-        )
-        exchange.trace = sent_trace
-        return exchange
+        sent_id, sent_trace = told(scope["headers"])
+        template = self.routes.template(scope["path"])
+        span = self._span(scope, template, sent_trace)
+        trace = (self.tracing.traceparent(span) if self.tracing and span else b"") or traceparent_of(sent_trace)
+        return _Exchange(
+            scope, template, receive, send, request_id_of(sent_id), trace, accept.decode("latin-1"), time.perf_counter(),
+            has_body=has_body, span=span,
+        )  # fmt: skip
+
+    def _span(self, scope: Any, template: str, sent_trace: bytes) -> Span | None:  # noqa: ANN401  an HTTP scope
+        if self.tracing is None:
+            return None
+        carried = {"traceparent": sent_trace.decode("latin-1")} if sent_trace else {}
+        states = [value.decode("latin-1") for name, value in scope["headers"] if name == b"tracestate"]
+        if carried and states:
+            carried["tracestate"] = ",".join(states)
+        return self.tracing.begin(scope["method"], template, scope["path"], scope.get("scheme", "http"), carried)
+
+    def _current(self, exchange: _Exchange) -> contextlib.AbstractContextManager[object]:
+        if self.tracing is None or exchange.span is None:
+            return contextlib.nullcontext()
+        return self.tracing.current(exchange.span)
 
     def _tell(self, exchange: _Exchange) -> None:
         seconds = time.perf_counter() - exchange.started
         self.part.observe(exchange.route, exchange.scope["method"], exchange.status, seconds)
+        if self.tracing is not None and exchange.span is not None:
+            self.tracing.end(exchange.span, exchange.status)
         if self.settings.access_log:
             logs.line(
                 "answered" if exchange.status else "gone",
                 request_id=exchange.request_id.decode(),
+                trace_id=exchange.trace[3:35].decode(),
                 method=exchange.scope["method"],
                 route=exchange.route,
                 status=exchange.status,
@@ -187,8 +217,8 @@ class Gate:
         sent = [value for name, value in exchange.scope["headers"] if name == b"authorization"]
         key = keys.recognised(sent[0] if len(sent) == 1 else b"", self.keys)
         if key is None:
-            told = [(b"www-authenticate", b'Bearer realm="railrules"')]
-            raise _RefusedError(401, "send a key of this service as Authorization: Bearer KEY", "refused_key", told)
+            asks = [(b"www-authenticate", b'Bearer realm="railrules"')]
+            raise _RefusedError(401, "send a key of this service as Authorization: Bearer KEY", "refused_key", asks)
         exchange.key = key
         if not key.open:
             raise _RefusedError(403, "this key has been closed", "refused_key")
@@ -204,8 +234,8 @@ class Gate:
     def _check_header(self, exchange: _Exchange, *, free: bool = False) -> None:
         for name, value in exchange.scope["headers"]:
             if name == b"content-encoding" and value.strip().lower() not in (b"", b"identity"):
-                told = [(b"accept-encoding", b"identity")]
-                raise _RefusedError(415, "send the body as it is, without a content coding", extra=told)
+                reads = [(b"accept-encoding", b"identity")]
+                raise _RefusedError(415, "send the body as it is, without a content coding", extra=reads)
             if name == b"content-length" and not free and int(value) > self.settings.max_body_bytes:
                 raise self._too_large()
 
@@ -253,7 +283,7 @@ class Gate:
             if body.count(b",") >= self.settings.max_items:
                 detail = f"the request body holds more than the {self.settings.max_items} values that the service reads"
                 raise _RefusedError(413, detail, "refused_too_large")
-        heavy = len(body) > self.settings.thread_above_bytes or self.slow(exchange.route, exchange.accept)
+        heavy = len(body) > self.settings.thread_above_bytes or self.routes.is_slow(exchange.route, exchange.accept)
         lane = self.heavy if heavy else self.light
         await self._enter(lane)
         if heavy:
@@ -339,9 +369,9 @@ class Gate:
         await self._pass_on(exchange, receive)
 
     async def _pass_on(self, exchange: _Exchange, receive: Receive) -> None:
-        """Ask the application. It sees the request id that the log has, and no key."""
-        kept = [item for item in exchange.scope["headers"] if item[0] not in (b"authorization", b"x-request-id")]
-        scope = {**exchange.scope, "headers": [*kept, (b"x-request-id", exchange.request_id)]}
+        """Ask the application. It answers with the request id and the trace that the log has, and sees no key."""
+        kept = [item for item in exchange.scope["headers"] if item[0] != b"authorization"]
+        scope = {**exchange.scope, "headers": kept, SETTLED: (exchange.request_id, exchange.trace)}
 
         async def send(message: Message) -> None:
             if exchange.done:
@@ -371,8 +401,8 @@ class Gate:
     async def _refuse(self, exchange: _Exchange, refused: _RefusedError) -> None:
         if refused.event:
             self.part.count(refused.event)
-        told = [(b"x-request-id", exchange.request_id), (b"traceparent", traceparent_of(exchange.trace))]
-        headers, body = refusal(refused.status, refused.detail, [*told, *refused.extra])
+        carried = [(b"x-request-id", exchange.request_id), (b"traceparent", exchange.trace)]
+        headers, body = refusal(refused.status, refused.detail, [*carried, *refused.extra])
         await self._send(exchange, {"type": "http.response.start", "status": refused.status, "headers": headers})
         exchange.done = True
         if exchange.scope["method"] == "HEAD":

@@ -56,15 +56,18 @@ def serve(  # noqa: PLR0913  the flags of one command
         CatalogueError: a row of the data or of a rulebook is wrong.
         KeysError: the file of keys cannot be used.
         OSError: an address is taken.
+        SettingsError: a setting asks for a library that is not there.
     """
     from railrules_api.app.serving import keys, logs  # noqa: PLC0415  only this command needs the server
     from railrules_api.app.serving.board import Board  # noqa: PLC0415
+    from railrules_api.app.serving.routes import every_route  # noqa: PLC0415
     from railrules_api.app.serving.supervisor import Supervisor  # noqa: PLC0415
     from railrules_api.app.serving.tuning import tune  # noqa: PLC0415
-    from railrules_api.app.serving.worker import templates  # noqa: PLC0415
+    from railrules_api.app.serving.worker import tracing_of  # noqa: PLC0415
 
     known = keys.load(key_file) if key_file else {}
-    app = application(rulebooks, settings)
+    tracing_of(settings)  # a setting that cannot be kept is told now, not by workers that die
+    app, routes = application(rulebooks, settings), every_route()
     tune()
     with listening(host, port, settings.backlog) as listener, listening(management_host, management_port, 64) as management:
         logs.install()
@@ -76,8 +79,8 @@ def serve(  # noqa: PLR0913  the flags of one command
             workers=settings.workers,
             keys=len(known),
         )
-        board = Board(settings.workers, templates(), len(known))
-        return Supervisor(app, settings, board, known, listener, management).run()
+        board = Board(settings.workers, routes.templates, len(known))
+        return Supervisor(app, settings, board, known, routes, listener, management).run()
 
 
 def application(rulebooks: tuple[Path, ...] = (), settings: ServerSettings | None = None) -> Litestar:

@@ -61,6 +61,9 @@ class ServerSettings(Settings):
     )
     grace_seconds: float = setting(25.0, "after the drain: time for requests in flight to end", unit="s", least=0.1, most=600)
     retry_seconds: int = setting(1, "what Retry-After says when work is refused for overload", unit="s", least=1, most=3600)
+    trace: bool = setting(
+        default=False, about="spans of OpenTelemetry, one for each request; needs railrules[tracing] and an SDK", most=1
+    )
     access_log: bool = setting(default=True, about="one line of JSON on standard output for each request", most=1)
 
 

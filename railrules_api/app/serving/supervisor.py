@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
     from railrules_api.app.serving.board import Board
     from railrules_api.app.serving.keys import Key
+    from railrules_api.app.serving.routes import Routes
     from railrules_api.app.serving.settings import ServerSettings
 
 _TICK = 0.1
@@ -53,11 +54,12 @@ class Supervisor:
         settings: ServerSettings,
         board: Board,
         keys: Mapping[str, Key],
+        routes: Routes,
         listener: socket.socket,
         management: socket.socket,
     ) -> None:
         """Prepare; nothing runs yet."""
-        self.app, self.settings, self.board, self.keys = app, settings, board, keys
+        self.app, self.settings, self.board, self.keys, self.routes = app, settings, board, keys, routes
         self.listener = listener
         self.stopping = 0.0
         self.failures = 0
@@ -123,7 +125,7 @@ class Supervisor:
             signal.signal(number, signal.SIG_DFL)
         signal.pthread_sigmask(signal.SIG_UNBLOCK, _HANDLED)
         self.management.forget()
-        worker.run(self.app, self.settings, self.board.part(place), self.keys, [self.listener], parent)
+        worker.run(self.app, self.settings, self.board.part(place), self.keys, self.routes, [self.listener], parent)
 
     def _reap(self) -> None:
         for place, child in list(self.children.items()):

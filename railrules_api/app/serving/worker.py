@@ -6,71 +6,62 @@ import asyncio
 import contextlib
 import os
 import signal
-from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 import uvicorn
 
-from railrules_api.api import bulk, discovery
-from railrules_api.api.headers import accepted
-from railrules_api.api.resources import operations
+from railrules_api.api import bulk
 from railrules_api.app.serving import logs
 from railrules_api.app.serving.drain import Drain
 from railrules_api.app.serving.gate import Gate
 from railrules_api.app.serving.protocol import GuardedConfig, GuardedProtocol
+from railrules_api.app.serving.settings import SettingsError
 
 if TYPE_CHECKING:
     import socket
-    from collections.abc import Callable, Mapping
+    from collections.abc import Mapping
     from types import FrameType
 
     from litestar.types import ASGIApp
 
     from railrules_api.app.serving.board import Part
     from railrules_api.app.serving.keys import Key
+    from railrules_api.app.serving.routes import Routes
     from railrules_api.app.serving.settings import ServerSettings
+    from railrules_api.app.serving.tracing import Tracing
 
 BEAT_SECONDS = 0.1
 
 
-def templates() -> tuple[str, ...]:
-    """Return the route templates of every operation."""
-    return tuple(dict.fromkeys(operation.path for operation in (*operations(), *discovery.operations())))
+def guarded(  # noqa: PLR0913, PLR0917  made in one place, from what a worker has
+    app: ASGIApp,
+    settings: ServerSettings,
+    part: Part,
+    drain: Drain,
+    keys: Mapping[str, Key],
+    routes: Routes,
+) -> Gate:
+    """Return the application behind its gate, as a worker serves it.
+
+    Raises:
+        SettingsError: spans are asked for and the library that makes them is not there.
+    """
+    return Gate(app, settings, part, drain, keys, routes, frozenset({bulk.PATH}), tracing_of(settings))
 
 
-def route_finder(routes: tuple[str, ...]) -> Callable[[str], str]:
-    """Return the function from a path to its route template, `unmatched` where there is none."""
-    known = frozenset(routes)
+def tracing_of(settings: ServerSettings) -> Tracing | None:
+    """Return what makes spans, None when none are asked for.
 
-    def find(path: str) -> str:
-        path = path.rstrip("/") or "/"
-        if path in known:
-            return path
-        template = path.rpartition("/")[0] + "/{id}"
-        return template if template in known else "unmatched"
-
-    return find
-
-
-def slow_finder() -> Callable[[str, str], bool]:
-    """Return the function from a route template and an Accept header to whether the answer is worked in a thread."""
-    table = (*operations(), *discovery.operations())
-    always = frozenset(operation.path for operation in table if operation.slow)
-    forms = {operation.path: operation for operation in table if operation.slow_forms}
-
-    @lru_cache(maxsize=256)
-    def is_slow(route: str, accept: str) -> bool:
-        if route in always:
-            return True
-        operation = forms.get(route)
-        return operation is not None and accepted(accept or "*/*", operation.media_types) in operation.slow_forms
-
-    return is_slow
-
-
-def guarded(app: ASGIApp, settings: ServerSettings, part: Part, drain: Drain, keys: Mapping[str, Key]) -> Gate:
-    """Return the application behind its gate, as a worker serves it."""
-    return Gate(app, settings, part, drain, keys, route_finder(templates()), slow_finder(), frozenset({bulk.PATH}))
+    Raises:
+        SettingsError: they are asked for and the library is not there.
+    """
+    if not settings.trace:
+        return None
+    try:
+        from railrules_api.app.serving.tracing import Tracing  # noqa: PLC0415  an extra
+    except ImportError as error:
+        raise SettingsError(f"RAILRULES_TRACE=1 needs railrules[tracing]: {error}") from error
+    return Tracing()
 
 
 class _Server(uvicorn.Server):
@@ -140,12 +131,13 @@ def run(  # noqa: PLR0913, PLR0917  made in one place, from what a supervisor ha
     settings: ServerSettings,
     part: Part,
     keys: Mapping[str, Key],
+    routes: Routes,
     sockets: list[socket.socket],
     parent: int,
 ) -> None:
     """Serve until told to stop."""
     logs.install()
-    gate = guarded(app, settings, part, Drain(settings.drain_seconds), keys)
+    gate = guarded(app, settings, part, Drain(settings.drain_seconds), keys, routes)
     flags: dict[str, Any] = {
         "loop": "uvloop",
         "ws": "none",
