@@ -45,6 +45,7 @@ from railrules_api.rules.thermal import (
     neutral_temperature,
     restraint,
     temperature_range,
+    worn_rail,
 )
 
 if TYPE_CHECKING:
@@ -76,6 +77,7 @@ ALL: tuple[Rule[Any, Any], ...] = (
     loads.RULE,
     order.RULE,
     force.RULE,
+    worn_rail.RULE,
     temperature_range.RULE,
     laying_adjustment.RULE,
     destressing.RULE,

@@ -7,12 +7,18 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from railrules_api.catalogue.profiles import read_profiles
 from railrules_api.domain.errors import RefusedError
+from railrules_api.domain.profile.builder import build_outline
+from railrules_api.domain.profile.properties import section_properties
+from railrules_api.domain.profile.wear import wear_head
+from railrules_api.rules.sections.section_records import SectionShape
 from railrules_api.rules.strength import hauling_curve, regulation, vertical_bending
-from railrules_api.rules.strength.bending_fields import BendingSection, VerticalBendingInput, Wheel
+from railrules_api.rules.strength.bending_fields import BendingSection, VerticalBendingInput, VerticalBendingResult, Wheel
+from railrules_api.rules.strength.combined_stress import ThermalExtremes
 from railrules_api.rules.strength.joint_rules import DAY, Joint
 
 BENDING = VerticalBendingInput(
@@ -77,19 +83,105 @@ def test_a_second_section_equal_to_the_first_changes_nothing() -> None:
 
 def test_bending_checks() -> None:
     light = vertical_bending.evaluate(replace(BENDING, tie_section="7x9"))
-    assert [check.verdict for check in light.checks] == ["passes", "passes", "passes"]
+    assert [check.verdict for check in light.checks] == ["passes", "passes", "passes", "not-checked"]
     heavy = vertical_bending.evaluate(
         replace(BENDING, wheels=(Wheel(position=0.0, load=1_200_000.0),), tie_section="6x8", condition="poor", track_modulus=None)
     )
-    assert [check.verdict for check in heavy.checks] == ["fails", "fails", "fails"]
+    assert [check.verdict for check in heavy.checks] == ["fails", "fails", "fails", "not-checked"]
     assert "thermal stress" not in heavy.checks[0].would_pass
     assert vertical_bending.evaluate(BENDING).checks[1].verdict == "not-checked"
+
+
+def combined(cold: float, hot: float, neutral: float = 305.0, **changed: Any) -> VerticalBendingResult:
+    extremes = ThermalExtremes(hottest=hot, coldest=cold, neutral_temperature=neutral, expansion=1.17e-5)
+    return vertical_bending.evaluate(replace(BENDING, wheels=TRUCK, thermal=extremes, **changed))
+
+
+@settings(deadline=None, max_examples=60)
+@given(cold=st.floats(200.0, 305.0), load=st.floats(1e3, 1e6), spread=st.floats(0.0, 60.0))
+def test_combined_stress_is_the_allowable_stress_the_other_way_round(cold: float, load: float, spread: float) -> None:
+    """Bending raised by the shares plus thermal stress stays below yield just where bending stays below what is allowed."""
+    thermal = 2.068e11 * 1.17e-5 * (305.0 - cold)
+    assume(thermal < BENDING.yield_strength)
+    wheels = (Wheel(position=0.0, load=load),)
+    both = vertical_bending.evaluate(
+        replace(
+            BENDING,
+            wheels=wheels,
+            thermal_stress=thermal,
+            thermal=ThermalExtremes(hottest=305.0 + spread, coldest=cold, neutral_temperature=305.0, expansion=1.17e-5),
+        )
+    )
+    base = next(check for check in both.checks if check.code == "combined-stress-base-cold")
+    assert both.combined[0].thermal == pytest.approx(thermal, rel=1e-12)
+    room = both.allowable_stress - both.base_stress
+    assert BENDING.yield_strength - both.combined[0].together == pytest.approx(room * 1.2 * 1.25 * 1.15 * 1.15, rel=1e-9, abs=1.0)
+    if abs(room) > 1.0:
+        assert base.verdict == both.checks[0].verdict
+
+
+def test_colder_rail_pulls_more_and_hotter_rail_presses_more() -> None:
+    mild, harsh = combined(290.0, 310.0), combined(250.0, 335.0)
+    for place in range(4):
+        assert harsh.combined[place].together > mild.combined[place].together
+        assert harsh.combined[place].bending == mild.combined[place].bending
+    # no thermal stress of the other sense is ever taken off
+    never = combined(310.0, 310.0).combined
+    assert [item.thermal for item in never] == [
+        0.0,
+        0.0,
+        pytest.approx(2.068e11 * 1.17e-5 * 5.0),
+        pytest.approx(never[2].thermal),
+    ]
+
+
+def test_what_would_pass_names_the_wheel_loads_that_do() -> None:
+    found = combined(235.0, 310.0, yield_strength=2.6e8, thermal_stress=0.0)
+    worst = next(check for check in found.checks if check.code == "combined-stress-base-cold")
+    assert worst.verdict == "fails"
+    share = float(worst.would_pass.split("wheel loads of ")[1].split(" %")[0].replace(",", "")) / 100
+    lighter = tuple(Wheel(position=wheel.position, load=wheel.load * share * 0.999) for wheel in TRUCK)
+    eased = vertical_bending.evaluate(
+        replace(
+            BENDING,
+            wheels=lighter,
+            yield_strength=2.6e8,
+            thermal_stress=0.0,
+            thermal=ThermalExtremes(hottest=310.0, coldest=235.0, neutral_temperature=305.0, expansion=1.17e-5),
+        )
+    )
+    assert next(check for check in eased.checks if check.code == "combined-stress-base-cold").verdict == "passes"
+
+
+def test_cold_alone_beyond_yield_says_that_no_wheel_helps() -> None:
+    found = combined(175.0, 310.0, yield_strength=3e8, thermal_stress=0.0, neutral=320.0)
+    check = next(check for check in found.checks if check.code == "combined-stress-base-cold")
+    assert check.verdict == "fails"
+    assert "no lighter wheel" in check.would_pass
+
+
+def test_a_worn_section_bends_more_by_what_its_outline_has_lost() -> None:
+    parameters = read_profiles()["136RE"].parameters
+    shape = SectionShape(profile=parameters, vertical_wear=0.0, measuring_tolerance=1e-4)
+    worn = replace(shape, vertical_wear=0.0127)
+    new, less = (vertical_bending.evaluate(replace(BENDING, worn=one)) for one in (shape, worn))
+    outline = section_properties(wear_head(build_outline(parameters), 0.0127, []))
+    assert (less.section_from, less.second_moment_used) == ("worn-outline", outline.second_moment_horizontal)
+    assert (less.modulus_base_used, less.modulus_head_used) == (outline.section_modulus_base, outline.section_modulus_head)
+    assert less.base_stress > new.base_stress
+    assert less.deflection > new.deflection
+    assert vertical_bending.evaluate(BENDING).section_from == "as-given"
 
 
 @pytest.mark.parametrize(
     ("changed", "path"),
     [
         ({"wheels": ()}, ("wheels",)),
+        (
+            {"thermal": ThermalExtremes(hottest=280.0, coldest=290.0, neutral_temperature=305.0, expansion=1.17e-5)},
+            ("thermal", "coldest"),
+        ),
+        ({"worn": SectionShape(vertical_wear=0.01, measuring_tolerance=1e-4)}, ("worn", "vertical_wear")),
         ({"wheels": (Wheel(position=-900.0, load=1.0), Wheel(position=900.0, load=1.0))}, ("wheels",)),
         ({"condition": "good"}, ("track_modulus",)),
         ({"track_modulus": None}, ("track_modulus",)),

@@ -24,6 +24,7 @@ from railrules_api.rules.thermal import (
     neutral_temperature,
     restraint,
     temperature_range,
+    worn_rail,
 )
 
 if TYPE_CHECKING:
@@ -44,6 +45,7 @@ RULES: tuple[Rule[Any, Any], ...] = (
     hauling_curve.RULE,
     regulation.RULE,
     vertical_bending.RULE,
+    worn_rail.RULE,
 )
 STEEL = {
     "area": st.floats(1e-4, 0.05),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from contextlib import contextmanager
 from dataclasses import fields, replace
 from functools import lru_cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.errors import Refusal, RefusedError, refuse
@@ -25,6 +25,7 @@ from railrules_api.rules.sections.section_records import (
     SectionPoint,
     SectionPropertiesInput,
     SectionPropertiesResult,
+    SectionShape,
     Torsion,
     WearLoss,
 )
@@ -139,14 +140,14 @@ def _points(given: tuple[SectionPoint, ...]) -> tuple[tuple[float, float], ...]:
     return tuple((point.x, point.y) for point in given)
 
 
-def _drawn(given: SectionPropertiesInput) -> tuple[Outline, SectionProperties] | tuple[None, None]:
+def _drawn(given: SectionShape) -> tuple[Outline, SectionProperties] | tuple[None, None]:
     if given.profile is None:
         return None, None
     with _measures_named():
         return drawn(given.profile)
 
 
-def _worn_outline(given: SectionPropertiesInput, new: Outline | None) -> Outline | None:
+def _worn_outline(given: SectionShape, new: Outline | None) -> Outline | None:
     """Return the outline as it is now; None where it is the new one."""
     amounts = given.vertical_wear is not None or bool(given.face_wear)
     ways = [name for name, used in (("outline", given.outline), ("measured_head", given.measured_head)) if used]
@@ -175,7 +176,7 @@ def _worn_outline(given: SectionPropertiesInput, new: Outline | None) -> Outline
     return None
 
 
-def _measured(new: Outline, given: SectionPropertiesInput) -> Outline:
+def _measured(new: Outline, given: SectionShape) -> Outline:
     try:
         return replace_head(new, _points(given.measured_head), given.measuring_tolerance)
     except RefusedError as error:
@@ -185,6 +186,44 @@ def _measured(new: Outline, given: SectionPropertiesInput) -> Outline:
                 for refusal in error.refusals
             )
         ) from error
+
+
+class Shapes(NamedTuple):
+    """A section as it is now and as it was.
+
+    Attributes:
+        now: outline and properties as it is now.
+        new: those of the new section; None where the caller gave points alone.
+        worn: whether the two differ.
+    """
+
+    now: tuple[Outline, SectionProperties]
+    new: tuple[Outline, SectionProperties] | None
+    worn: bool
+
+
+def shapes_of(given: SectionShape) -> Shapes:
+    """Return the outlines of a section, new and as it is now, with their properties.
+
+    Raises:
+        RefusedError: as `evaluate`.
+    """
+    outline, properties = _drawn(given)
+    worn = _worn_outline(given, outline)
+    new = None if outline is None or properties is None else (outline, properties)
+    if worn is None:
+        assert new is not None  # without either outline the question is refused
+        return Shapes(new, new, worn=False)
+    now = section_properties(worn)
+    if properties is not None and now.area - properties.area > given.measuring_tolerance * properties.perimeter:
+        # Points of an unworn rail may lie outside it by as much as they are accurate, all the way round.
+        raise refuse(
+            "outline",
+            reason="holds more steel than the new section: another section, or another unit",
+            value=now.area,
+            maximum=properties.area,
+        )
+    return Shapes((worn, now), new, worn=new is not None)
 
 
 # ---------------------------------------------------------------- figures
@@ -226,14 +265,6 @@ def _figures(outline: Outline, found: SectionProperties, given: SectionPropertie
 
 def _loss(new: SectionFigures, now: SectionFigures, given: SectionPropertiesInput) -> WearLoss:
     lost = new.area - now.area
-    # Points of an unworn rail may lie outside it by as much as they are accurate, all the way round.
-    if lost < -given.measuring_tolerance * new.perimeter:
-        raise refuse(
-            "outline",
-            reason="holds more steel than the new section: another section, or another unit",
-            value=now.area,
-            maximum=new.area,
-        )
     assert new.area_head is not None  # the parts of a drawing are known
     return WearLoss(
         area_lost=lost,
@@ -286,16 +317,14 @@ def evaluate(given: SectionPropertiesInput) -> SectionPropertiesResult:
         RefusedError: measures that contradict each other, an outline that bounds no section, wear that the head does not hold, or
             no section at all.
     """
-    outline, properties = _drawn(given)
-    worn = _worn_outline(given, outline)
-    new = None if outline is None or properties is None else _figures(outline, properties, given)
-    now = new if worn is None else _figures(worn, section_properties(worn), given)
-    assert now is not None  # without either outline the question is refused
-    loss = None if new is None or worn is None else _loss(new, now, given)
+    shapes = shapes_of(given)
+    now = _figures(*shapes.now, given)
+    new = _figures(*shapes.new, given) if shapes.new is not None and shapes.worn else None
+    loss = None if new is None else _loss(new, now, given)
     comparison = _comparison(new or now, given)
     return SectionPropertiesResult(
         section=now,
-        new=None if loss is None else new,
+        new=new,
         loss=loss,
         comparison=comparison,
         notes=tuple(_notes(given, comparison, now)),

@@ -51,7 +51,7 @@ def _printed(about: str, kind: Kind, column: str) -> Field:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SectionPropertiesInput:
+class SectionShape:
     """A section by its drawing or its points, and what wear has taken."""
 
     profile: Annotated[
@@ -80,6 +80,12 @@ class SectionPropertiesInput:
         float,
         Field("Accuracy of measured points.", kind=Kind.LENGTH, at_least=0.0, at_most=0.01, default="measuring-tolerance"),
     ]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SectionPropertiesInput(SectionShape):
+    """A section, the steel it is of, and what is printed of it."""
+
     density: Annotated[
         float,
         Field(

@@ -10,6 +10,8 @@ from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.checks import Check
 from railrules_api.rules.common import ElasticModulus
+from railrules_api.rules.sections.section_records import SectionShape
+from railrules_api.rules.strength.combined_stress import CombinedStress, ThermalExtremes
 
 _SECTION: Final = "rail-sections"
 
@@ -27,14 +29,26 @@ class BendingSection:
     """What bending asks of a rail section, to set a second one against the first."""
 
     second_moment: Annotated[
-        float, Field("Second moment about the level axis.", kind=Kind.SECOND_MOMENT, at_least=1e-10, at_most=1e-3)
-    ]
+        float,
+        Field(
+            "Second moment about the level axis.", kind=Kind.SECOND_MOMENT, at_least=1e-10, at_most=1e-3,
+            taken=Taken("section", _SECTION, "second_moment"),
+        ),
+    ]  # fmt: skip
     section_modulus_base: Annotated[
-        float, Field("Section modulus of the base.", kind=Kind.SECTION_MODULUS, at_least=1e-8, at_most=1e-2)
-    ]
+        float,
+        Field(
+            "Section modulus of the base.", kind=Kind.SECTION_MODULUS, at_least=1e-8, at_most=1e-2,
+            taken=Taken("section", _SECTION, "section_modulus_base"),
+        ),
+    ]  # fmt: skip
     section_modulus_head: Annotated[
-        float, Field("Section modulus of the head.", kind=Kind.SECTION_MODULUS, at_least=1e-8, at_most=1e-2)
-    ]
+        float,
+        Field(
+            "Section modulus of the head.", kind=Kind.SECTION_MODULUS, at_least=1e-8, at_most=1e-2,
+            taken=Taken("section", _SECTION, "section_modulus_head"),
+        ),
+    ]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +61,6 @@ class VerticalBendingInput:
         Field(
             "Second moment of the rail about its level axis.",
             kind=Kind.SECOND_MOMENT,
-            symbol="I",
             at_least=1e-10,
             at_most=1e-3,
             taken=Taken("section", _SECTION, "second_moment"),
@@ -58,7 +71,6 @@ class VerticalBendingInput:
         Field(
             "Section modulus of the base.",
             kind=Kind.SECTION_MODULUS,
-            symbol="S",
             at_least=1e-8,
             at_most=1e-2,
             taken=Taken("section", _SECTION, "section_modulus_base"),
@@ -69,7 +81,6 @@ class VerticalBendingInput:
         Field(
             "Section modulus of the head.",
             kind=Kind.SECTION_MODULUS,
-            symbol="S_h",
             at_least=1e-8,
             at_most=1e-2,
             taken=Taken("section", _SECTION, "section_modulus_head"),
@@ -137,6 +148,14 @@ class VerticalBendingInput:
         Field("Share for unbalanced elevation.", symbol="k_4", at_least=0.0, at_most=2.0, default="bending-unbalance-share"),
     ]
     other: Annotated[BendingSection | None, Field("A second section to set against the first.")] = None
+    worn: Annotated[
+        SectionShape | None,
+        Field("The rail as it is now, by its wear: its outline then gives second moment and moduli in place of those given."),
+    ] = None
+    thermal: Annotated[
+        ThermalExtremes | None,
+        Field("Rail temperatures, for the stresses that act together with bending; left out: not checked."),
+    ] = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -165,6 +184,10 @@ class OtherSection:
 class VerticalBendingResult:
     """Largest values with the speed factor in them, and the allowable stress."""
 
+    section_from: Annotated[Literal["as-given", "worn-outline"], Field("Where second moment and moduli as used come from.")]
+    second_moment_used: Annotated[float, Field("Second moment as used.", kind=Kind.SECOND_MOMENT, symbol="I")]
+    modulus_base_used: Annotated[float, Field("Section modulus of the base as used.", kind=Kind.SECTION_MODULUS, symbol="S")]
+    modulus_head_used: Annotated[float, Field("Section modulus of the head as used.", kind=Kind.SECTION_MODULUS, symbol="S_h")]
     track_modulus: Annotated[float, Field("Track modulus as used.", kind=Kind.FOUNDATION_MODULUS, symbol="u")]
     speed_factor: Annotated[float, Field("Speed factor as used.", symbol="theta")]
     wave_number: Annotated[float, Field("b = (u / (4 E I))^(1/4).", kind=Kind.CURVATURE, symbol="b")]
@@ -187,4 +210,7 @@ class VerticalBendingResult:
     allowable_stress: Annotated[float, Field("Tension in the base that is allowed.", kind=Kind.STRESS, symbol="sigma_a")]
     wheels: Annotated[tuple[UnderWheel, ...], Field("Deflection and moment under each wheel, in the order given.")]
     other: Annotated[OtherSection | None, Field("The second section.")]
-    checks: Annotated[tuple[Check, ...], Field("Base stress, tie bending, ballast pressure.")]
+    combined: Annotated[tuple[CombinedStress, ...], Field("Bending and thermal stress together, where temperatures are given.")]
+    checks: Annotated[
+        tuple[Check, ...], Field("Base stress, tie bending, ballast pressure, bending and thermal stress together.")
+    ]

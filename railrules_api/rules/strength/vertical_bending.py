@@ -7,13 +7,21 @@ from typing import Final
 
 from railrules_api.domain import bending
 from railrules_api.domain.amounts import Amount
-from railrules_api.domain.errors import refuse
+from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules import words
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.common import OWN_STANDARDS
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
-from railrules_api.rules.strength.bending_fields import OtherSection, UnderWheel, VerticalBendingInput, VerticalBendingResult
+from railrules_api.rules.sections.properties import shapes_of
+from railrules_api.rules.strength import combined_stress
+from railrules_api.rules.strength.bending_fields import (
+    BendingSection,
+    OtherSection,
+    UnderWheel,
+    VerticalBendingInput,
+    VerticalBendingResult,
+)
 
 _KILOMETRE_PER_HOUR: Final = 1000 / 3600
 _PSI: Final = words.POUND_FORCE / words.INCH**2
@@ -29,23 +37,25 @@ def evaluate(given: VerticalBendingInput) -> VerticalBendingResult:
 
     Raises:
         RefusedError: neither or both of track modulus and condition; no wheel, or wheels too far apart; a speed rule without
-            its inputs; thermal stress that leaves nothing to bend with.
+            its inputs; thermal stress that leaves nothing to bend with; wear that the section does not hold; coldest rail
+            above hottest.
     """
     if not given.wheels:
         raise refuse("wheels", reason="at least one wheel is needed")
     if given.thermal_stress >= given.yield_strength:
         reason = "leaves no stress for bending"
         raise refuse("thermal_stress", reason=reason, value=given.thermal_stress, maximum=given.yield_strength)
+    section = _section(given)
     modulus, factor = _modulus(given), _factor(given)
     wheels = tuple(bending.Wheel(place=wheel.position, load=wheel.load * factor) for wheel in given.wheels)
-    wave = _wave_number(given, given.second_moment, modulus)
+    wave = _wave_number(given, section.second_moment, modulus)
     found = bending.rail_extremes(
-        elastic_modulus=given.elastic_modulus, second_moment=given.second_moment, foundation_modulus=modulus, wheels=wheels
+        elastic_modulus=given.elastic_modulus, second_moment=section.second_moment, foundation_modulus=modulus, wheels=wheels
     )
     under = tuple(
         bending.rail_state(
             elastic_modulus=given.elastic_modulus,
-            second_moment=given.second_moment,
+            second_moment=section.second_moment,
             foundation_modulus=modulus,
             wheels=wheels,
             place=wheel.place,
@@ -53,14 +63,31 @@ def evaluate(given: VerticalBendingInput) -> VerticalBendingResult:
         for wheel in wheels
     )
     moment, deflection = found.sagging.moment, found.lowest.deflection
+    reverse = max(0.0, -found.hogging.moment)
     seat = bending.rail_seat_load(pressure=found.lowest.pressure, tie_spacing=given.tie_spacing)
     raised = math.prod(
         1 + share for share in (given.lateral_share, given.condition_share, given.wear_share, given.unbalance_share)
     )
     allowable = (given.yield_strength - given.thermal_stress) / raised
-    base_stress = moment / given.section_modulus_base
+    base_stress, head_stress = moment / section.section_modulus_base, moment / section.section_modulus_head
+    combined = (
+        ()
+        if given.thermal is None
+        else combined_stress.combine(
+            extremes=given.thermal,
+            elastic_modulus=given.elastic_modulus,
+            base=(base_stress, reverse / section.section_modulus_base),
+            head=(head_stress, reverse / section.section_modulus_head),
+            raised=raised,
+            yield_strength=given.yield_strength,
+        )
+    )
     tie = None if given.tie_section is None else bending.tie_check(rail_seat_load=seat, tie=TIES[given.tie_section])
     return VerticalBendingResult(
+        section_from="as-given" if given.worn is None else "worn-outline",
+        second_moment_used=section.second_moment,
+        modulus_base_used=section.section_modulus_base,
+        modulus_head_used=section.section_modulus_head,
         track_modulus=modulus,
         speed_factor=factor,
         wave_number=wave,
@@ -68,17 +95,39 @@ def evaluate(given: VerticalBendingInput) -> VerticalBendingResult:
         deflection=deflection,
         uplift=max(0.0, -found.highest.deflection),
         moment=moment,
-        reverse_moment=max(0.0, -found.hogging.moment),
+        reverse_moment=reverse,
         static_base_stress=base_stress / factor,
         base_stress=base_stress,
-        head_stress=moment / given.section_modulus_head,
+        head_stress=head_stress,
         seat_load=seat,
         tie_stress=None if tie is None else tie.bending_stress,
         ballast_pressure=None if tie is None else tie.ballast_pressure,
         allowable_stress=allowable,
         wheels=tuple(UnderWheel(position=state.place, deflection=state.deflection, moment=state.moment) for state in under),
         other=_other(given, wheels, modulus, (deflection, base_stress)),
-        checks=(_rail_check(given, base_stress, allowable, raised), *_tie_checks(tie)),
+        combined=combined,
+        checks=(
+            _rail_check(given, section, base_stress, allowable, raised),
+            *_tie_checks(tie),
+            *combined_stress.checks(combined, given.thermal, given.yield_strength),
+        ),
+    )
+
+
+def _section(given: VerticalBendingInput) -> BendingSection:
+    """Return the section as it bends: as given, or as wear has left it."""
+    if given.worn is None:
+        return BendingSection(
+            second_moment=given.second_moment,
+            section_modulus_base=given.section_modulus_base,
+            section_modulus_head=given.section_modulus_head,
+        )
+    with below("worn"):
+        now = shapes_of(given.worn).now[1]
+    return BendingSection(
+        second_moment=now.second_moment_horizontal,
+        section_modulus_base=now.section_modulus_base,
+        section_modulus_head=now.section_modulus_head,
     )
 
 
@@ -140,8 +189,8 @@ def _other(
     )
 
 
-def _rail_check(given: VerticalBendingInput, stress: float, allowable: float, raised: float) -> Check:
-    needed = stress * given.section_modulus_base / allowable / words.INCH**3
+def _rail_check(given: VerticalBendingInput, section: BendingSection, stress: float, allowable: float, raised: float) -> Check:
+    needed = stress * section.section_modulus_base / allowable / words.INCH**3
     thermal = given.yield_strength - stress * raised
     cooler = f"; or thermal stress of no more than {words.stress(thermal)}" if thermal >= 0.0 else ""
     return compare(
@@ -188,7 +237,9 @@ RULE = Rule(
     summary=(
         "The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by a "
         "named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast pressure, the "
-        "allowable stress built up from yield, thermal stress and shares, and a second section under the same wheels."
+        "allowable stress built up from yield, thermal stress and shares, and a second section under the same wheels. With rail "
+        "temperatures, bending and thermal stress are added at base and head, hot and cold; with wear, the section is the worn "
+        "one."
     ),
     formulas=(
         Formula("wave_number", "(u / (4 * E * I)) ** 0.25"),
@@ -202,6 +253,7 @@ RULE = Rule(
         Formula("tie_stress", "q / 29 in2 or q / 52 in2", exact=False),
         Formula("ballast_pressure", "q / 270 in2 or q / 312 in2", exact=False),
         Formula("allowable_stress", "(Y - sigma_T) / ((1 + k_1) * (1 + k_2) * (1 + k_3) * (1 + k_4))"),
+        Formula("combined", "bending (1 + k_1) (1 + k_2) (1 + k_3) (1 + k_4) + E alpha |T - T_N| of the same sense", exact=False),
         Formula("speed_factor", "1; 1 + 33 V / (100 D) with mph and in; 1 + V / 100 with km/h; or as given", exact=False),
     ),
     cites=(
@@ -219,6 +271,15 @@ RULE = Rule(
         Caution(
             code="bed-that-pulls",
             text="The bed is taken to pull as well as push; track that lifts ahead of a wheel gives way a little more.",
+            cite=Cite("strength-of-materials", "assumption of the model", "derived"),
+        ),
+        Caution(
+            code="nominal-stress",
+            text=(
+                "Nominal stress of bending and temperature alone. Stress left by rolling and straightening, contact stress under "
+                "the wheel, welds, bolt holes and defects are not in it; the share for wear stays in it even where the worn "
+                "section is given, unless it is set to 0."
+            ),
             cite=Cite("strength-of-materials", "assumption of the model", "derived"),
         ),
         OWN_STANDARDS,

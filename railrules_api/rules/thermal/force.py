@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, Final
 
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
@@ -17,6 +17,12 @@ from railrules_api.rules.common import (
     RailTemperature,
 )
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
+
+FULL_RESTRAINT: Final = Caution(
+    code="full-restraint",
+    text="Holds only where the rail does not move: near ends, joints, cuts and breaks the force is smaller.",
+    cite=Cite("strength-of-materials", "equilibrium of a bar with distributed longitudinal restraint", "derived"),
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,11 +92,7 @@ RULE = Rule(
     evaluate=evaluate,
     columns=True,
     cautions=(
-        Caution(
-            code="full-restraint",
-            text="Holds only where the rail does not move: near ends, joints, cuts and breaks the force is smaller.",
-            cite=Cite("strength-of-materials", "equilibrium of a bar with distributed longitudinal restraint", "derived"),
-        ),
+        FULL_RESTRAINT,
         NEUTRAL_TEMPERATURE_DRIFTS,
         OWN_STANDARDS,
     ),
