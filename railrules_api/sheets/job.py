@@ -120,6 +120,8 @@ def tables(result: TakeoffResult, system: System) -> tuple[Table, ...]:
         found += _named(f"New rail: {plan.of}", results(plan.supply, system, frozenset({"lines"})))
     found += [*_trains(result, system), *_layout(result, system), *_zones(result, system)]
     found += _named("Laying temperature range", results(result.range, system, frozenset({"checks"})))
+    if result.stability:
+        found.append(table("Stability of hot track", result.stability, system))
     found.append(_bill(result, system))
     return tuple(item.without_empty_columns() for item in found if item.rows)
 

@@ -55,6 +55,7 @@ from railrules_api.rules.quantities.tie_plugs import (
 from railrules_api.rules.quantities.work import BoredShare, BrokenShare
 from railrules_api.rules.quantities.work_plan import Production
 from railrules_api.rules.sections.compatibility import PlatePlay, RunOffRun
+from railrules_api.rules.takeoff.stability import Stability
 from railrules_api.rules.takeoff.supply import Supply, Temperatures, TieIn
 
 
@@ -144,6 +145,14 @@ class NewTrack:
             taken=Taken("section", "rail-sections", "mass_per_length"),
         ),
     ]  # fmt: skip
+    second_moment_lateral: Annotated[
+        float | None,
+        Field(
+            "Second moment of the new rail about its upright axis, for stability.",
+            kind=Kind.SECOND_MOMENT, at_least=1e-10, at_most=1e-3,
+            taken=Taken("section", "rail-sections", "second_moment_lateral"),
+        ),
+    ] = None  # fmt: skip
     height: Annotated[float | None, _section("Height of the new rail.", "height")] = None
     base_width: RailBase = None
     plate_play: PlatePlay
@@ -267,6 +276,13 @@ class Segment:
         int | None,
         Field("Fewest sound ties in any 39 ft of sharper curves; left out: not counted yet.", at_least=0, at_most=200),
     ] = None
+    lateral_resistance: Annotated[
+        float | None,
+        Field(
+            "Lateral resistance of the track per length, where it is not that of the job's stability.",
+            kind=Kind.FORCE_PER_LENGTH, at_least=1.0, at_most=1e7,
+        ),
+    ] = None  # fmt: skip
     curves: Annotated[tuple[Curve, ...], Field("Curves, in order, not overlapping; the rest is tangent.")] = ()
     left_out: Annotated[tuple[Span, ...], Field("Further parts that the work skips.")] = ()
     features: Annotated[tuple[JobFeature, ...], Field("Fixed objects in the segment.")] = ()
@@ -337,6 +353,10 @@ class Job:
     segments: Annotated[tuple[Segment, ...], Field("Segments, in any order.", at_least=1, most_items=20_000)]
     supply: Annotated[Supply, Field("How the new rail is made, hauled and joined.")]
     temperatures: Annotated[Temperatures, Field("Rail temperatures that the checks rest on.")]
+    stability: Annotated[
+        Stability | None,
+        Field("What holds the hot track sideways; left out: buckling is not checked, and no restriction temperature is told."),
+    ] = None
     allowances: Annotated[tuple[Allowance, ...], Field("Allowances, where not as the catalogue says.", most_items=200)] = ()
     packaging: Annotated[tuple[Packaging, ...], Field("Packages, where not as the catalogue says.", most_items=200)] = ()
     production: Annotated[Production | None, Field("The user's own production; left out: work is counted and not timed.")] = None

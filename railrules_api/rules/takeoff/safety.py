@@ -12,8 +12,16 @@ if TYPE_CHECKING:
     from railrules_api.rules.takeoff.supply import Temperatures
 
 
-def range_input(temperatures: Temperatures) -> temperature_range.TemperatureRangeInput:
-    """Return the question to `thermal.temperature-range`."""
+def range_input(
+    temperatures: Temperatures, allowed_rise: float | None = None, margin: float = 0.0
+) -> temperature_range.TemperatureRangeInput:
+    """Return the question to `thermal.temperature-range`.
+
+    Args:
+        temperatures: of the job.
+        allowed_rise: rise that its track may be given, margin not yet taken off [K]; None where that is not known.
+        margin: kept below it [K].
+    """
     return temperature_range.TemperatureRangeInput(
         rule=temperatures.range_rule,
         hottest_rail=temperatures.hottest_rail,
@@ -21,7 +29,8 @@ def range_input(temperatures: Temperatures) -> temperature_range.TemperatureRang
         rail_above_air=0.0,  # rail temperatures are given, so no rise is added
         laid_at=temperatures.target,
         drift=temperatures.drift,
-        margin=0.0,  # no allowed rise is given, so no restriction temperature is asked for
+        allowed_rise=allowed_rise,
+        margin=margin,  # without an allowed rise it decides nothing
     )
 
 

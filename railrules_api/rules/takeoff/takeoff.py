@@ -18,7 +18,7 @@ from railrules_api.rules.quantities import anchor_reuse as anchor_reuse_rule
 from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
-from railrules_api.rules.takeoff import anchor_reuse, hauling, money, rail, safety, work_plan
+from railrules_api.rules.takeoff import anchor_reuse, hauling, money, rail, safety, stability, work_plan
 from railrules_api.rules.takeoff.job import Job, Segment
 from railrules_api.rules.takeoff.segments import AnchorsAgain, check_job, questions, zones_of
 from railrules_api.rules.thermal import break_gap, force, laying_adjustment, restraint, temperature_range
@@ -99,6 +99,9 @@ class TakeoffResult:
     rail: Annotated[tuple[RailPlan, ...], Field("New rail by section and track.")]
     range: Annotated[temperature_range.TemperatureRangeResult, Field("Desired laying temperature range.")]
     safety: Annotated[tuple[SafetyPlan, ...], Field("Thermal answers by section.")]
+    stability: Annotated[
+        tuple[stability.TrackStability, ...], Field("Buckling of hot track by segment and curve, where the job asks for it.")
+    ]
     checks: Annotated[tuple[JobCheck, ...], Field("Every check, failed ones first, then those that lack an input.")]
     work: Annotated[plan_rule.WorkPlanResult, Field("Work of the whole job in trade order, timed where rates are given.")]
     hauled_in: Annotated[loads.LoadsResult, Field("What is ordered, by item: tons, and loads where vehicles are given.")]
@@ -207,6 +210,31 @@ def _safety(
     )
 
 
+def _stability(
+    job: Job, workings: list[Working]
+) -> tuple[tuple[stability.TrackStability, ...], temperature_range.TemperatureRangeInput]:
+    """Answer each different question once, and return the rows with the question of the range that follows from them."""
+    plain = safety.range_input(job.temperatures)
+    if job.stability is None:
+        return (), plain
+    neutral = temperature_range.RULE.evaluate(plain).neutral_drifted
+    known: dict[Any, Any] = {}
+    rows = []
+    for question in stability.asked(job, job.temperatures, neutral):
+        found = known.get(question.given)
+        if found is None:
+            with below("stability"):
+                found = known[question.given] = stability.RULE.evaluate(question.given)
+        workings.append(Working(stability.RULE, question.segment.name, question.given, found))
+        rows.append(stability.row(question, found))
+    allowed = stability.least_allowed(rows)
+    if allowed is None:
+        return tuple(rows), plain
+    # the difference rule has its margin in it already
+    margin = job.stability.margin if job.stability.margin_rule == "lower-rise" else 0.0
+    return tuple(rows), safety.range_input(job.temperatures, allowed + margin, margin)
+
+
 _GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
 
 
@@ -260,8 +288,9 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
     if not groups and all(segment.new.joints is None for segment in job.segments):
         raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
     plans = tuple(_rail(group, job, workings) for group in groups)
+    hot_track, range_asked = _stability(job, workings)
     with below("temperatures"):
-        laying_range = _ask(temperature_range.RULE, "", safety.range_input(job.temperatures), workings)
+        laying_range = _ask(temperature_range.RULE, "", range_asked, workings)
         plans_safe = tuple(_safety(group, plan, job, laying_range, workings) for group, plan in zip(groups, plans, strict=True))
     lines = tuple(_lines(workings))
     # layouts and train loads repeat no line of the supply, so every line of every answer is in the bill once
@@ -289,6 +318,7 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
             rail=plans,
             range=laying_range,
             safety=plans_safe,
+            stability=hot_track,
             checks=_checks(workings),
             work=work,
             hauled_in=hauled[0],

@@ -64,12 +64,13 @@ def _answer(given: BucklingInput) -> BucklingResult:
     curved = given.radius is not None or given.degree is not None
     radius = radius_from(given.radius, given.degree) if curved else math.inf
     if curved and not _curve_is_witnessed(given, radius):
-        return _not_available(change)
+        return _not_available(change, radius)
     straight = None if curved else _lowest(given)
     path = _path(given, 1 / radius)
     lower = _rise(path.lower) if path is not None else (None if straight is None else straight.temperature_rise)
     upper = None if path is None else _rise(path.upper)
     allowed, reason = _allowed(given, path, lower, upper)
+    where = words.long_length(radius) if curved else ""
     return BucklingResult(
         available="yes",
         temperature_change=change,
@@ -87,7 +88,7 @@ def _answer(given: BucklingInput) -> BucklingResult:
         allowed_by=reason,
         buckling_energy=_energy(path, change),
         path=() if path is None else tuple(_point(state) for state in path.points),
-        checks=(_check(change, allowed, reason),),
+        checks=(_check(change, allowed, reason, where),),
     )
 
 
@@ -197,8 +198,13 @@ def _energy(path: stability.BucklingPath | None, change: float) -> float | None:
     return stability.buckling_energy(path=path, temperature_rise=change)
 
 
-def _check(change: float, allowed: float | None, reason: str) -> Check:
-    code, title = "buckling", "Temperature rise against the rise allowed by the margin rule"
+def _title(where: str) -> str:
+    of = f", curve of {where} radius" if where else ""
+    return f"Temperature rise against the rise allowed by the margin rule{of}"
+
+
+def _check(change: float, allowed: float | None, reason: str, where: str) -> Check:
+    code, title = "buckling", _title(where)
     demand = Amount(change, Kind.TEMPERATURE_CHANGE)
     if allowed is None:
         return Check(
@@ -252,7 +258,7 @@ def _point(state: stability.Equilibrium) -> PathPoint:
     )
 
 
-def _not_available(change: float) -> BucklingResult:
+def _not_available(change: float, radius: float) -> BucklingResult:
     reason = "not available for curves, but for a measured defect, radius of 1,146 ft or more, three lobes, held throughout"
     return BucklingResult(
         available="not-available-for-curves",
@@ -261,7 +267,7 @@ def _not_available(change: float) -> BucklingResult:
         checks=(
             Check(
                 code="buckling",
-                title="Temperature rise against the rise allowed by the margin rule",
+                title=_title(words.long_length(radius)),
                 verdict="not-checked",
                 demand=Amount(change, Kind.TEMPERATURE_CHANGE),
                 governing=reason,

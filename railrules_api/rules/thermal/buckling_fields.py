@@ -13,6 +13,9 @@ from railrules_api.rules.common import Area, ElasticModulus, Expansion, NeutralT
 from railrules_api.rules.radius import Degree, Radius
 from railrules_api.rules.thermal.restraint_fields import Resistance, Stiffness
 
+BuckleShape = Literal["one-lobe", "three-lobes"]
+BuckleHeld = Literal["outside", "throughout"]
+MarginRule = Literal["lower-rise", "difference"]
 PathWord = Literal["snap-through", "progressive", "no-defect", "upper-beyond-path"]
 _Rise = Annotated[float | None, Field("Rise above neutral.", kind=Kind.TEMPERATURE_CHANGE)]
 
@@ -70,17 +73,17 @@ class BucklingInput:
         float | None, Field("From the middle of the defect to where it ends.", kind=Kind.LENGTH, at_least=0.1, at_most=100.0)
     ] = None
     shape: Annotated[
-        Literal["one-lobe", "three-lobes"],
+        BuckleShape,
         Field("Whether the track beside the defect stays (published form) or may move the other way (lower, derived here)."),
     ]
     held: Annotated[
-        Literal["outside", "throughout"],
+        BuckleHeld,
         Field("Where the rails are held along the track: outside the buckle only (published form), or everywhere."),
     ]
     radius: Radius = None
     degree: Degree = None
     margin_rule: Annotated[
-        Literal["lower-rise", "difference"],
+        MarginRule,
         Field(
             "Allowed rise: the lower rise less the margin; or by the difference of upper and lower rise (UIC 720, from memory)."
         ),
