@@ -115,7 +115,7 @@ def test_orders_are_the_lines_added_up_and_rounded_once(seed: int, service: Serv
 US = {
     "m": "ft", "m2": "in2", "m3": "gal", "kg": "lb", "kg_per_m": "lb_per_yd", "N": "lbf", "N_per_m": "lbf_per_in", "Pa": "psi",
     "K": "degF", "rad": "deg", "s": "h", "m2_per_m3": "ft2_per_gal", "kg_per_m3": "lb_per_ft3", "per_K": "per_degF",
-    "delta_K": "delta_degF",
+    "delta_K": "delta_degF", "m4": "in4",
 }  # fmt: skip
 
 

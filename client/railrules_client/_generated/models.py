@@ -455,27 +455,31 @@ class Assumption(Struct, frozen=True, kw_only=True):
     uses: int
 
 
-class BendingSection(Struct, frozen=True, kw_only=True, omit_defaults=True):
+class BendingSection(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What bending asks of a rail section, to set a second one against the first.
 
     Attributes:
+        section: Row of the catalogue table `rail-sections` that supplies what is not given here. Not empty, at most 80
+            characters.
         second_moment: Second moment about the level axis.
         section_modulus_base: Section modulus of the base.
         section_modulus_head: Section modulus of the head.
     """
 
-    second_moment: SecondMoment
-    section_modulus_base: SectionModulus
-    section_modulus_head: SectionModulus
+    section: str | UnsetType = UNSET
+    second_moment: SecondMoment | UnsetType = UNSET
+    section_modulus_base: SectionModulus | UnsetType = UNSET
+    section_modulus_head: SectionModulus | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
         def __init__(
             self,
             *,
-            second_moment: SecondMoment | Measured,
-            section_modulus_base: SectionModulus | Measured,
-            section_modulus_head: SectionModulus | Measured,
+            section: str | UnsetType = UNSET,
+            second_moment: SecondMoment | Measured | UnsetType = UNSET,
+            section_modulus_base: SectionModulus | Measured | UnsetType = UNSET,
+            section_modulus_head: SectionModulus | Measured | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -1069,6 +1073,30 @@ class ClosingJointsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=
     checks: list[Check]
     notes: list[str]
     lines: list[Line]
+
+
+class CombinedStress(Struct, frozen=True, kw_only=True):
+    """Bending and thermal stress of one sign at one fibre.
+
+    Attributes:
+        where: Fibre and weather: base under the wheel and head ahead of it pull when cold; head under the wheel and
+            base ahead of it press when hot. One of `base-cold`, `base-hot`, `head-cold`, `head-hot`, or a later
+            addition.
+        sense: Whether it pulls or presses. One of `compression`, `tension`, or a later addition.
+        bending: Bending stress, with the speed factor.
+        bending_raised: The same raised by all four shares.
+        thermal: Thermal stress of the same sense; 0 where the weather gives none.
+        together: Raised bending stress plus thermal stress.
+        left_share: Share of yield that is left; negative beyond yield.
+    """
+
+    where: str
+    sense: str
+    bending: Stress
+    bending_raised: Stress
+    thermal: Stress
+    together: Stress
+    left_share: float
 
 
 class Cost(Struct, frozen=True, kw_only=True):
@@ -3390,6 +3418,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         section_id: Catalogue id of the new rail section. At most 200 characters.
         area: Cross-section of one rail.
         mass_per_length: Mass of the new rail.
+        second_moment_lateral: Second moment of the new rail about its upright axis, for stability.
         height: Height of the new rail.
         base_width: Width of the new rail's base.
         plate_play: Difference of base and shoulders at which plates still hold the rail.
@@ -3455,6 +3484,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     section_id: str | UnsetType = UNSET
     area: Area | UnsetType = UNSET
     mass_per_length: MassPerLength | UnsetType = UNSET
+    second_moment_lateral: SecondMoment | UnsetType = UNSET
     height: Length | UnsetType = UNSET
     base_width: Length | UnsetType = UNSET
     plate_play: Length | UnsetType = UNSET
@@ -3517,6 +3547,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             section_id: str | UnsetType = UNSET,
             area: Area | Measured | UnsetType = UNSET,
             mass_per_length: MassPerLength | Measured | UnsetType = UNSET,
+            second_moment_lateral: SecondMoment | Measured | UnsetType = UNSET,
             height: Length | Measured | UnsetType = UNSET,
             base_width: Length | Measured | UnsetType = UNSET,
             plate_play: Length | Measured | UnsetType = UNSET,
@@ -3576,6 +3607,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             {
                 "area": Area.of,
                 "mass_per_length": MassPerLength.of,
+                "second_moment_lateral": SecondMoment.of,
                 "height": Length.of,
                 "base_width": Length.of,
                 "plate_play": Length.of,
@@ -6022,6 +6054,48 @@ class SectionPropertiesResult(Struct, frozen=True, kw_only=True, repr_omit_defau
     notes: list[str]
 
 
+class SectionShape(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """A section by its drawing or its points, and what wear has taken.
+
+    Attributes:
+        section: Row of the catalogue table `rail-profiles` that supplies what is not given here. Not empty, at most 80
+            characters.
+        profile: Measures of the new section; left out: the outline alone.
+        outline: Measured points of the whole section, counter-clockwise, the first not repeated: the section as it is
+            now, or a section that has no drawing. At most 2,000 items.
+        vertical_wear: Depth of vertical head wear.
+        face_wear: Wear of the faces of the head, at most one a side. At most 2 items.
+        measured_head: Measured points over the worn head, from right to left, in place of amounts of wear. At most
+            2,000 items.
+        measuring_tolerance: Accuracy of measured points.
+    """
+
+    section: str | UnsetType = UNSET
+    profile: ProfileParameters | UnsetType = UNSET
+    outline: Sequence[SectionPoint] | UnsetType = UNSET
+    vertical_wear: Length | UnsetType = UNSET
+    face_wear: Sequence[WornFace] | UnsetType = UNSET
+    measured_head: Sequence[SectionPoint] | UnsetType = UNSET
+    measuring_tolerance: Length | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            section: str | UnsetType = UNSET,
+            profile: ProfileParameters | UnsetType = UNSET,
+            outline: Sequence[SectionPoint] | UnsetType = UNSET,
+            vertical_wear: Length | Measured | UnsetType = UNSET,
+            face_wear: Sequence[WornFace] | UnsetType = UNSET,
+            measured_head: Sequence[SectionPoint] | UnsetType = UNSET,
+            measuring_tolerance: Length | Measured | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(self, {"vertical_wear": Length.of, "measuring_tolerance": Length.of})
+
+
 class Segment(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A part of the job in which everything but curves and features is the same.
 
@@ -6041,6 +6115,7 @@ class Segment(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
             counted yet. At least 0, at most 200.
         sound_ties_in_curves: Fewest sound ties in any 39 ft of sharper curves; left out: not counted yet. At least 0,
             at most 200.
+        lateral_resistance: Lateral resistance of the track per length, where it is not that of the job's stability.
         curves: Curves, in order, not overlapping; the rest is tangent. At most 1,000 items.
         left_out: Further parts that the work skips. At most 1,000 items.
         features: Fixed objects in the segment. At most 1,000 items.
@@ -6062,6 +6137,7 @@ class Segment(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
     track_class: int | UnsetType = UNSET
     sound_ties: int | UnsetType = UNSET
     sound_ties_in_curves: int | UnsetType = UNSET
+    lateral_resistance: ForcePerLength | UnsetType = UNSET
     curves: Sequence[Curve] | UnsetType = UNSET
     left_out: Sequence[Span] | UnsetType = UNSET
     features: Sequence[JobFeature] | UnsetType = UNSET
@@ -6087,6 +6163,7 @@ class Segment(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
             track_class: int | UnsetType = UNSET,
             sound_ties: int | UnsetType = UNSET,
             sound_ties_in_curves: int | UnsetType = UNSET,
+            lateral_resistance: ForcePerLength | Measured | UnsetType = UNSET,
             curves: Sequence[Curve] | UnsetType = UNSET,
             left_out: Sequence[Span] | UnsetType = UNSET,
             features: Sequence[JobFeature] | UnsetType = UNSET,
@@ -6096,7 +6173,7 @@ class Segment(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
         ) -> None: ...
 
     def __post_init__(self) -> None:
-        measured(self, {"begin": Length.of, "end": Length.of})
+        measured(self, {"begin": Length.of, "end": Length.of, "lateral_resistance": ForcePerLength.of})
 
 
 class SegmentSummary(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
@@ -6498,6 +6575,57 @@ class SpikesResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     sharp_curve_ties: int
     notes: list[str]
     lines: list[Line]
+
+
+class Stability(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """What holds the hot track sideways, and how crooked it lies.
+
+    Attributes:
+        lateral_resistance: Lateral resistance of the track per length.
+        stiffness: Longitudinal stiffness of one rail per length.
+        defect_amplitude: Line defect at its middle; 0 for none, which leaves curves without an answer.
+        defect_half_length: From the middle of the defect to where it ends.
+        shape: How the track beside the defect may move, see the rule.
+        held: Where the rails are held along the track, see the rule.
+        margin_rule: Rule of the allowed rise, see the rule.
+        margin: Margin taken off the lower rise.
+    """
+
+    lateral_resistance: ForcePerLength
+    stiffness: FoundationModulus | UnsetType = UNSET
+    defect_amplitude: Length | UnsetType = UNSET
+    defect_half_length: Length | UnsetType = UNSET
+    shape: Literal["one-lobe", "three-lobes"] | UnsetType = UNSET
+    held: Literal["outside", "throughout"] | UnsetType = UNSET
+    margin_rule: Literal["difference", "lower-rise"] | UnsetType = UNSET
+    margin: TemperatureChange | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            lateral_resistance: ForcePerLength | Measured,
+            stiffness: FoundationModulus | Measured | UnsetType = UNSET,
+            defect_amplitude: Length | Measured | UnsetType = UNSET,
+            defect_half_length: Length | Measured | UnsetType = UNSET,
+            shape: Literal["one-lobe", "three-lobes"] | UnsetType = UNSET,
+            held: Literal["outside", "throughout"] | UnsetType = UNSET,
+            margin_rule: Literal["difference", "lower-rise"] | UnsetType = UNSET,
+            margin: TemperatureChange | Measured | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(
+            self,
+            {
+                "lateral_resistance": ForcePerLength.of,
+                "stiffness": FoundationModulus.of,
+                "defect_amplitude": Length.of,
+                "defect_half_length": Length.of,
+                "margin": TemperatureChange.of,
+            },
+        )
 
 
 class Step(Struct, frozen=True, kw_only=True):
@@ -6967,6 +7095,8 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         segments: Segments, in any order. Not empty, at most 20,000 items.
         supply: How the new rail is made, hauled and joined.
         temperatures: Rail temperatures that the checks rest on.
+        stability: What holds the hot track sideways; left out: buckling is not checked, and no restriction temperature
+            is told.
         allowances: Allowances, where not as the catalogue says. At most 200 items.
         packaging: Packages, where not as the catalogue says. At most 200 items.
         production: The user's own production; left out: work is counted and not timed.
@@ -6982,6 +7112,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     segments: Sequence[Segment]
     supply: Supply
     temperatures: Temperatures
+    stability: Stability | UnsetType = UNSET
     allowances: Sequence[Allowance] | UnsetType = UNSET
     packaging: Sequence[Packaging] | UnsetType = UNSET
     production: Production | UnsetType = UNSET
@@ -7004,6 +7135,7 @@ class TakeoffResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
         rail: New rail by section and track.
         range: Desired laying temperature range.
         safety: Thermal answers by section.
+        stability: Buckling of hot track by segment and curve, where the job asks for it.
         checks: Every check, failed ones first, then those that lack an input.
         work: Work of the whole job in trade order, timed where rates are given.
         hauled_in: What is ordered, by item: tons, and loads where vehicles are given.
@@ -7021,6 +7153,7 @@ class TakeoffResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     rail: list[RailPlan]
     range: TemperatureRangeResult
     safety: list[SafetyPlan]
+    stability: list[TrackStability]
     checks: list[JobCheck]
     work: WorkPlanResult
     hauled_in: LoadsResult
@@ -7279,6 +7412,44 @@ class Temperatures(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
                 "anchor_slip": Force.of,
                 "pulling_friction": ForcePerLength.of,
                 "break_gap_limit": Length.of,
+            },
+        )
+
+
+class ThermalExtremes(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """How cold and hot restrained rail gets.
+
+    Attributes:
+        hottest: Hottest rail.
+        coldest: Coldest rail.
+        neutral_temperature: Rail neutral temperature: neither compression nor tension.
+        expansion: Coefficient of linear thermal expansion of rail steel.
+    """
+
+    hottest: Temperature
+    coldest: Temperature
+    neutral_temperature: Temperature
+    expansion: Expansion | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            hottest: Temperature | Measured,
+            coldest: Temperature | Measured,
+            neutral_temperature: Temperature | Measured,
+            expansion: Expansion | Measured | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(
+            self,
+            {
+                "hottest": Temperature.of,
+                "coldest": Temperature.of,
+                "neutral_temperature": Temperature.of,
+                "expansion": Expansion.of,
             },
         )
 
@@ -7849,6 +8020,35 @@ class TrackJointsResult(Struct, frozen=True, kw_only=True):
     checks: list[Check]
 
 
+class TrackStability(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """The straight track, or the curves of one radius, of a segment when the rail is at its hottest.
+
+    Attributes:
+        of: Segment.
+        radius: Radius of the curves; left out: straight track.
+        radius_used: Radius answered for, where a job has so many that a curve is given the next sharper one.
+        length: Length of such track in the segment.
+        lower_rise: Lowest rise above neutral at which it can stand buckled.
+        upper_rise: Rise at which it snaps by itself, with the line defect.
+        allowed_rise: Rise that the margin rule allows.
+        allowed_temperature: Rail temperature at that rise.
+        allowed_by: Branch of the margin rule, or why there is no allowed rise.
+        verdict: Hottest rail, neutral temperature drifted, against the allowed rise. One of `fails`, `not-checked`,
+            `passes`, or a later addition.
+    """
+
+    of: str
+    radius: Length | UnsetType = UNSET
+    radius_used: Length | UnsetType = UNSET
+    length: Length
+    lower_rise: TemperatureChange | UnsetType = UNSET
+    upper_rise: TemperatureChange | UnsetType = UNSET
+    allowed_rise: TemperatureChange | UnsetType = UNSET
+    allowed_temperature: Temperature | UnsetType = UNSET
+    allowed_by: str
+    verdict: str
+
+
 class TrainLoad(Struct, frozen=True, kw_only=True):
     """One train.
 
@@ -8130,6 +8330,9 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
         wear_share: Share for wear and corrosion. At least 0, at most 2.
         unbalance_share: Share for unbalanced elevation. At least 0, at most 2.
         other: A second section to set against the first.
+        worn: The rail as it is now, by its wear: its outline then gives second moment and moduli in place of those
+            given.
+        thermal: Rail temperatures, for the stresses that act together with bending; left out: not checked.
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
@@ -8157,6 +8360,8 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
     wear_share: float | UnsetType = UNSET
     unbalance_share: float | UnsetType = UNSET
     other: BendingSection | UnsetType = UNSET
+    worn: SectionShape | UnsetType = UNSET
+    thermal: ThermalExtremes | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
@@ -8188,6 +8393,8 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
             wear_share: float | UnsetType = UNSET,
             unbalance_share: float | UnsetType = UNSET,
             other: BendingSection | UnsetType = UNSET,
+            worn: SectionShape | UnsetType = UNSET,
+            thermal: ThermalExtremes | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
@@ -8216,6 +8423,11 @@ class VerticalBendingResult(Struct, frozen=True, kw_only=True, repr_omit_default
     """Largest values with the speed factor in them, and the allowable stress.
 
     Attributes:
+        section_from: Where second moment and moduli as used come from. One of `as-given`, `worn-outline`, or a later
+            addition.
+        second_moment_used: Second moment as used.
+        modulus_base_used: Section modulus of the base as used.
+        modulus_head_used: Section modulus of the head as used.
         track_modulus: Track modulus as used.
         speed_factor: Speed factor as used.
         wave_number: b = (u / (4 E I))^(1/4).
@@ -8233,9 +8445,14 @@ class VerticalBendingResult(Struct, frozen=True, kw_only=True, repr_omit_default
         allowable_stress: Tension in the base that is allowed.
         wheels: Deflection and moment under each wheel, in the order given.
         other: The second section.
-        checks: Base stress, tie bending, ballast pressure.
+        combined: Bending and thermal stress together, where temperatures are given.
+        checks: Base stress, tie bending, ballast pressure, bending and thermal stress together.
     """
 
+    section_from: str
+    second_moment_used: SecondMoment
+    modulus_base_used: SectionModulus
+    modulus_head_used: SectionModulus
     track_modulus: FoundationModulus
     speed_factor: float
     wave_number: Curvature
@@ -8253,6 +8470,7 @@ class VerticalBendingResult(Struct, frozen=True, kw_only=True, repr_omit_default
     allowable_stress: Stress
     wheels: list[UnderWheel]
     other: OtherSection | UnsetType = UNSET
+    combined: list[CombinedStress]
     checks: list[Check]
 
 
@@ -8709,6 +8927,143 @@ class WornFace(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         measured(self, {"amount": Length.of, "angle": Angle.of, "gage_depth": Length.of})
 
 
+class WornRailAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """Answer of the rule `thermal.worn-rail`: Thermal force in worn rail.
+
+    Attributes:
+        rule: Id of the rule that answered.
+        title: What it answers.
+        result: The answer.
+        assumptions: Defaults and catalogue values used.
+        cautions: What a user of the answer must know.
+        sources: Where the rule comes from.
+        versions: What answered.
+        explanation: Formulas with their numbers.
+    """
+
+    rule: str
+    title: str
+    result: WornRailResult
+    assumptions: list[Assumption]
+    cautions: list[CautionNote]
+    sources: list[Citation]
+    versions: Versions
+    explanation: list[Step] | UnsetType = UNSET
+
+
+class WornRailRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """Question to the rule `thermal.worn-rail`: Thermal force in worn rail.
+
+    Attributes:
+        rail_temperature: Temperature of the rail.
+        neutral_temperature: Rail neutral temperature: neither compression nor tension.
+        section: Row of the catalogue table `rail-profiles` that supplies what is not given here. Not empty, at most 80
+            characters.
+        profile: Measures of the new section; left out: the outline alone.
+        outline: Measured points of the whole section, counter-clockwise, the first not repeated: the section as it is
+            now, or a section that has no drawing. At most 2,000 items.
+        vertical_wear: Depth of vertical head wear.
+        face_wear: Wear of the faces of the head, at most one a side. At most 2 items.
+        measured_head: Measured points over the worn head, from right to left, in place of amounts of wear. At most
+            2,000 items.
+        measuring_tolerance: Accuracy of measured points.
+        elastic_modulus: Modulus of elasticity of rail steel.
+        expansion: Coefficient of linear thermal expansion of rail steel.
+        units: Units of the answer; `us` when left out.
+        explain: Add each formula with its numbers.
+        rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
+    """
+
+    rail_temperature: Temperature
+    neutral_temperature: Temperature
+    section: str | UnsetType = UNSET
+    profile: ProfileParameters | UnsetType = UNSET
+    outline: Sequence[SectionPoint] | UnsetType = UNSET
+    vertical_wear: Length | UnsetType = UNSET
+    face_wear: Sequence[WornFace] | UnsetType = UNSET
+    measured_head: Sequence[SectionPoint] | UnsetType = UNSET
+    measuring_tolerance: Length | UnsetType = UNSET
+    elastic_modulus: Stress | UnsetType = UNSET
+    expansion: Expansion | UnsetType = UNSET
+    units: Literal["si", "us"] | UnsetType = UNSET
+    explain: bool | UnsetType = UNSET
+    rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            rail_temperature: Temperature | Measured,
+            neutral_temperature: Temperature | Measured,
+            section: str | UnsetType = UNSET,
+            profile: ProfileParameters | UnsetType = UNSET,
+            outline: Sequence[SectionPoint] | UnsetType = UNSET,
+            vertical_wear: Length | Measured | UnsetType = UNSET,
+            face_wear: Sequence[WornFace] | UnsetType = UNSET,
+            measured_head: Sequence[SectionPoint] | UnsetType = UNSET,
+            measuring_tolerance: Length | Measured | UnsetType = UNSET,
+            elastic_modulus: Stress | Measured | UnsetType = UNSET,
+            expansion: Expansion | Measured | UnsetType = UNSET,
+            units: Literal["si", "us"] | UnsetType = UNSET,
+            explain: bool | UnsetType = UNSET,
+            rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(
+            self,
+            {
+                "rail_temperature": Temperature.of,
+                "neutral_temperature": Temperature.of,
+                "vertical_wear": Length.of,
+                "measuring_tolerance": Length.of,
+                "elastic_modulus": Stress.of,
+                "expansion": Expansion.of,
+            },
+        )
+
+
+class WornRailResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """Force and stress of one restrained rail as it is now, and of the new one beside it; compression positive.
+
+    Attributes:
+        section_from: What the section as it is now was made from. One of `measured-head`, `measured-outline`,
+            `new-section`, `new-section-less-wear`, or a later addition.
+        area: Cross-section as it is now.
+        area_new: Cross-section of the new rail, from its drawing; left out where only points are given.
+        area_left_share: Worn over new area: so much of the new rail's thermal force is left.
+        second_moment: Second moment about the horizontal axis, as it is now.
+        second_moment_lateral: Second moment about the vertical axis, as it is now, for buckling sideways.
+        temperature_change: Rail temperature minus neutral temperature.
+        stress_per_degree: Stress per degree; wear does not change it.
+        stress: Axial stress, compression positive.
+        force_per_degree: Force in one rail per degree, as it is now.
+        force_per_degree_new: Force in one new rail per degree.
+        force: Axial force in one rail as it is now, compression positive.
+        force_new: Axial force in one new rail at the same temperatures.
+        track_force: Axial force in both rails, worn alike.
+    """
+
+    section_from: str
+    area: Area
+    area_new: Area | UnsetType = UNSET
+    area_left_share: float | UnsetType = UNSET
+    second_moment: SecondMoment
+    second_moment_lateral: SecondMoment
+    temperature_change: TemperatureChange
+    stress_per_degree: StressPerTemperature
+    stress: Stress
+    force_per_degree: ForcePerTemperature
+    force_per_degree_new: ForcePerTemperature | UnsetType = UNSET
+    force: Force
+    force_new: Force | UnsetType = UNSET
+    track_force: Force
+
+
 class Zone(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A length of track in which one rail is anchored by one pattern.
 
@@ -8840,6 +9195,7 @@ __all__ = [
     "ClosingJointsAnswer",
     "ClosingJointsRequest",
     "ClosingJointsResult",
+    "CombinedStress",
     "Cost",
     "Coverage",
     "CoverageUnit",
@@ -9001,6 +9357,7 @@ __all__ = [
     "SectionPropertiesAnswer",
     "SectionPropertiesRequest",
     "SectionPropertiesResult",
+    "SectionShape",
     "Segment",
     "SegmentSummary",
     "SoundTiesAnswer",
@@ -9019,6 +9376,7 @@ __all__ = [
     "SpikesInBand",
     "SpikesRequest",
     "SpikesResult",
+    "Stability",
     "Step",
     "StockLength",
     "Stress",
@@ -9044,6 +9402,7 @@ __all__ = [
     "TemperatureRangeResult",
     "TemperatureUnit",
     "Temperatures",
+    "ThermalExtremes",
     "ThermalForceAnswer",
     "ThermalForceRequest",
     "ThermalForceResult",
@@ -9061,6 +9420,7 @@ __all__ = [
     "TrackJointsAnswer",
     "TrackJointsRequest",
     "TrackJointsResult",
+    "TrackStability",
     "TrainLoad",
     "TrainLoadsAnswer",
     "TrainLoadsRequest",
@@ -9086,6 +9446,9 @@ __all__ = [
     "WorkRequest",
     "WorkResult",
     "WornFace",
+    "WornRailAnswer",
+    "WornRailRequest",
+    "WornRailResult",
     "Zone",
     "ZoneHold",
     "ZoneUsed",

@@ -54,6 +54,7 @@ from railrules_client._generated.models import (
     VerticalBendingAnswer,
     WorkAnswer,
     WorkPlanAnswer,
+    WornRailAnswer,
 )
 
 if TYPE_CHECKING:
@@ -100,6 +101,7 @@ if TYPE_CHECKING:
         VerticalBendingRequest,
         WorkPlanRequest,
         WorkRequest,
+        WornRailRequest,
     )
 
 _LIST_RAIL_SECTIONS: Final = Operation(
@@ -853,6 +855,30 @@ _CALCULATE_FORCE_PDF: Final = Operation(
     "calculateForce",
     "POST",
     "/v1/thermal/force",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
+_CALCULATE_WORN_RAIL: Final = Operation(
+    "calculateWornRail",
+    "POST",
+    "/v1/thermal/worn-rail",
+    accept="application/json",
+    answer=WornRailAnswer,
+    content_type="application/json",
+)
+_CALCULATE_WORN_RAIL_HTML: Final = Operation(
+    "calculateWornRail",
+    "POST",
+    "/v1/thermal/worn-rail",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_WORN_RAIL_PDF: Final = Operation(
+    "calculateWornRail",
+    "POST",
+    "/v1/thermal/worn-rail",
     accept="application/pdf",
     answer=bytes,
     content_type="application/json",
@@ -5037,7 +5063,8 @@ class StrengthResource:
         The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
         a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
         pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
-        same wheels.
+        same wheels. With rail temperatures, bending and thermal stress are added at base and head, hot and cold; with
+        wear, the section is the worn one.
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
@@ -5073,7 +5100,8 @@ class StrengthResource:
         The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
         a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
         pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
-        same wheels.
+        same wheels. With rail temperatures, bending and thermal stress are added at base and head, hot and cold; with
+        wear, the section is the worn one.
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
@@ -5109,7 +5137,8 @@ class StrengthResource:
         The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
         a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
         pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
-        same wheels.
+        same wheels. With rail temperatures, bending and thermal stress are added at base and head, hot and cold; with
+        wear, the section is the worn one.
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
@@ -5650,6 +5679,109 @@ class ThermalResource:
             UnavailableError: The service cannot take the request now (503).
         """
         return self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
+
+    def worn_rail(
+        self,
+        request: WornRailRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> WornRailAnswer:
+        """Thermal force in worn rail.
+
+        Axial force and stress of restrained rail with the section that wear has left, integrated from its outline: of
+        the catalogue or of given measures less vertical and face wear, or of measured points. Stress does not depend on
+        wear; force does, so a worn rail pulls and pushes less than the new one by the share of area lost. Area and
+        second moments as they are now can be put to every other thermal rule in place of those of the new section.
+
+        Args:
+            request: see `WornRailRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.worn-rail`: Thermal force in worn rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORN_RAIL, options, body=request)
+
+    def worn_rail_html(self, request: WornRailRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
+        """Thermal force in worn rail, as text/html.
+
+        Axial force and stress of restrained rail with the section that wear has left, integrated from its outline: of
+        the catalogue or of given measures less vertical and face wear, or of measured points. Stress does not depend on
+        wear; force does, so a worn rail pulls and pushes less than the new one by the share of area lost. Area and
+        second moments as they are now can be put to every other thermal rule in place of those of the new section.
+
+        Args:
+            request: see `WornRailRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORN_RAIL_HTML, options, body=request)
+
+    def worn_rail_pdf(
+        self,
+        request: WornRailRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Thermal force in worn rail, as application/pdf.
+
+        Axial force and stress of restrained rail with the section that wear has left, integrated from its outline: of
+        the catalogue or of given measures less vertical and face wear, or of measured points. Stress does not depend on
+        wear; force does, so a worn rail pulls and pushes less than the new one by the share of area lost. Area and
+        second moments as they are now can be put to every other thermal rule in place of those of the new section.
+
+        Args:
+            request: see `WornRailRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return self._caller.call(_CALCULATE_WORN_RAIL_PDF, options, body=request)
 
     def temperature_range(
         self,
@@ -10973,7 +11105,8 @@ class AsyncStrengthResource:
         The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
         a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
         pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
-        same wheels.
+        same wheels. With rail temperatures, bending and thermal stress are added at base and head, hot and cold; with
+        wear, the section is the worn one.
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
@@ -11009,7 +11142,8 @@ class AsyncStrengthResource:
         The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
         a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
         pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
-        same wheels.
+        same wheels. With rail temperatures, bending and thermal stress are added at base and head, hot and cold; with
+        wear, the section is the worn one.
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
@@ -11045,7 +11179,8 @@ class AsyncStrengthResource:
         The rail as a long beam on a bed that pushes back in proportion to its deflection; wheels added up and raised by
         a named speed factor. Deflection, moments, stress in base and head, rail-seat load, tie bending, ballast
         pressure, the allowable stress built up from yield, thermal stress and shares, and a second section under the
-        same wheels.
+        same wheels. With rail temperatures, bending and thermal stress are added at base and head, hot and cold; with
+        wear, the section is the worn one.
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
@@ -11611,6 +11746,114 @@ class AsyncThermalResource:
             UnavailableError: The service cannot take the request now (503).
         """
         return await self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
+
+    async def worn_rail(
+        self,
+        request: WornRailRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> WornRailAnswer:
+        """Thermal force in worn rail.
+
+        Axial force and stress of restrained rail with the section that wear has left, integrated from its outline: of
+        the catalogue or of given measures less vertical and face wear, or of measured points. Stress does not depend on
+        wear; force does, so a worn rail pulls and pushes less than the new one by the share of area lost. Area and
+        second moments as they are now can be put to every other thermal rule in place of those of the new section.
+
+        Args:
+            request: see `WornRailRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `thermal.worn-rail`: Thermal force in worn rail.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORN_RAIL, options, body=request)
+
+    async def worn_rail_html(
+        self,
+        request: WornRailRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Thermal force in worn rail, as text/html.
+
+        Axial force and stress of restrained rail with the section that wear has left, integrated from its outline: of
+        the catalogue or of given measures less vertical and face wear, or of measured points. Stress does not depend on
+        wear; force does, so a worn rail pulls and pushes less than the new one by the share of area lost. Area and
+        second moments as they are now can be put to every other thermal rule in place of those of the new section.
+
+        Args:
+            request: see `WornRailRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORN_RAIL_HTML, options, body=request)
+
+    async def worn_rail_pdf(
+        self,
+        request: WornRailRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Thermal force in worn rail, as application/pdf.
+
+        Axial force and stress of restrained rail with the section that wear has left, integrated from its outline: of
+        the catalogue or of given measures less vertical and face wear, or of measured points. Stress does not depend on
+        wear; force does, so a worn rail pulls and pushes less than the new one by the share of area lost. Area and
+        second moments as they are now can be put to every other thermal rule in place of those of the new section.
+
+        Args:
+            request: see `WornRailRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows (401).
+            ForbiddenError: The key does not open this resource (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time (408).
+            TooLargeError: The request body is too large (413).
+            ProblemError: The address of the request is too long (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests (429).
+            ProblemError: The header of the request is too large (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now (503).
+        """
+        return await self._caller.call(_CALCULATE_WORN_RAIL_PDF, options, body=request)
 
     async def temperature_range(
         self,
