@@ -7,7 +7,7 @@ STAMP := .venv/.made-from-lock
 NODE_STAMP := openapi/lint/node_modules/.made-from-lock
 AXE_STAMP := tests/e2e/node_modules/.made-from-lock
 
-.PHONY: demo test e2e check lint types contracts contract contract-full release coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint
+.PHONY: demo test e2e check lint types contracts contract contract-full release coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint sbom mutation dist
 
 help:            ## list the targets
 	@grep -E '^[a-z0-9-]+:.*##' $(MAKEFILE_LIST) | sed 's/:.*##/ -/'
@@ -52,6 +52,29 @@ image-lint:      ## Dockerfile and Kubernetes manifests; the linters come into a
 	build/lint/bin/hadolint Dockerfile
 	build/lint/bin/checkov --quiet --compact --skip-download --framework dockerfile kubernetes --file Dockerfile railrules_api/data/kubernetes/*.yaml
 	build/lint/bin/kubernetes-validate --strict $(filter-out %/kustomization.yaml,$(wildcard railrules_api/data/kubernetes/*.yaml))
+
+sbom: $(STAMP)   ## bills of material (CycloneDX): of the service as the container has it, with licences; of the lock, with hashes
+	@test -x build/sbom/tools/bin/python || $(PYTHON) -m venv build/sbom/tools
+	build/sbom/tools/bin/python -m pip install --quiet --disable-pip-version-check cyclonedx-bom==7.5.0
+	$(BIN)/uv venv --quiet --clear build/sbom/service
+	$(BIN)/uv pip install --quiet --no-build --python build/sbom/service/bin/python \
+	  --require-hashes --constraint requirements.lock --requirement pyproject.toml --extra draw
+	build/sbom/tools/bin/cyclonedx-py environment build/sbom/service --pyproject pyproject.toml --output-reproducible \
+	  --output-file build/sbom/service.cdx.json
+	build/sbom/tools/bin/cyclonedx-py requirements requirements.lock --pyproject pyproject.toml --output-reproducible \
+	  --output-file build/sbom/lock.cdx.json
+
+SAMPLE ?= 400
+SEED ?= 1
+mutation:        ## SAMPLE mutants of the rules and of counting, drawn by SEED (SAMPLE=0: all, hours); in an environment of its own
+	@test -x build/mutation/bin/python || $(PYTHON) -m venv build/mutation
+	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
+	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check mutmut==3.8.1
+	build/mutation/bin/python -m tests.mutation.run --sample $(SAMPLE) --seed $(SEED)
+
+dist: $(STAMP)   ## wheels and source distributions; the same tree gives the same bytes
+	SOURCE_DATE_EPOCH=$$(git log -1 --format=%ct) $(BIN)/python -m hatchling build --directory build/dist
+	cd client && SOURCE_DATE_EPOCH=$$(git log -1 --format=%ct) ../$(BIN)/python -m hatchling build --directory ../build/dist
 
 check: lint types contracts coverage drift contract   ## everything CI checks
 
