@@ -56,6 +56,16 @@ class Document(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
         Annotated[Literal["letter", "A4"], Meta(description="Paper of a PDF; left out: Letter with US units, A4 with SI.")]
         | UnsetType
     ) = UNSET
+    extent: (
+        Annotated[
+            Literal["whole", "summary"],
+            Meta(
+                description="How much of the sheet: all of it; or the checks, what is ordered and recovered, money and cautions, "
+                "without layout, inputs and working. Left out: whole."
+            ),
+        ]
+        | UnsetType
+    ) = UNSET
 
 
 def _block(bound: Bound) -> Block:
@@ -68,7 +78,11 @@ def _block(bound: Bound) -> Block:
         name: "" if (value := getattr(document, name)) is UNSET else value
         for name in ("project", "location", "prepared", "checked", "date")
     }
-    return Block(paper=usual if document.paper is UNSET else document.paper, **written)
+    return Block(
+        paper=usual if document.paper is UNSET else document.paper,
+        extent="whole" if document.extent is UNSET else document.extent,
+        **written,
+    )
 
 
 def keys_of(document: Document | UnsetType) -> int:

@@ -11,17 +11,22 @@ from typing import TYPE_CHECKING
 
 from railrules_api.sheets import columns, mathml
 from railrules_api.sheets.mathml import expression, in_parts, symbol
+from railrules_api.sheets.model import STATUS
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from railrules_api.sheets.model import CheckRow, InputGroup, OrderRow, Sheet, StoodIn, Table, Worked
+    from railrules_api.sheets.model import CheckRow, InputGroup, OrderRow, Sheet, Step, StoodIn, Table, Worked
     from railrules_api.sheets.working import WorkedLine
 
 ROUNDING = (
     "Rules are worked in full precision. On this sheet every result is printed to six figures, or in full where it is a whole "
     "number, and the numbers it is worked from to as many as it takes that the printed result follows from the printed numbers, "
     "to half a unit of its last digit. What is bought is rounded up once, on the total: ⌈ ⌉ stands for that."
+)
+SUMMARY = (
+    "This is the summary of a sheet. The whole sheet has the layout of the rail, every line of the bill, the inputs with their "
+    "sources and the working of every number."
 )
 DIGEST = (
     "The digest is the SHA-256 of the request as the service understood it: JSON without spaces, names sorted, without the title "
@@ -89,10 +94,11 @@ def _symbol(name: str) -> str:
 
 
 def _table(table: Table, level: int = 3) -> str:
+    table = columns.folded(table)
     heading = f"<h{level}>{escape(table.title)}</h{level}>" if table.title else ""
-    letters = table.headings.index("Symbol") if "Symbol" in table.headings else None
+    letters = {place for place, heading in enumerate(table.headings) if heading == "Symbol"}
     rows = "".join(
-        _row((_symbol(text) if place == letters else escape(text) for place, text in enumerate(row)), table.right)
+        _row((_symbol(text) if place in letters else escape(text) for place, text in enumerate(row)), table.right)
         for row in table.rows
     )
     note = f'<p class="note">{escape(table.note)}</p>' if table.note else ""
@@ -113,14 +119,14 @@ def _checks(checks: tuple[CheckRow, ...]) -> Iterator[str]:
     yield "</thead>"
     for place, check in enumerate(checks):
         governing = '<span class="governing">governing</span> ' if place == 0 else ""
-        of = f' <span class="of">{escape("; ".join(check.of))}</span>' if check.of else ""
+        of = f"{escape('; '.join(check.of))}. " if check.of else ""
         kind = "fails" if check.verdict == "FAILS" else "other"
         yield (
             f'<tbody class="check {kind}"><tr><td class="verdict" rowspan="2"><span class="sign">{check.sign}</span> '
-            f"{check.verdict}</td><td>{governing}<b>{escape(check.title)}</b>{of}</td>"
+            f"{check.verdict}</td><td>{governing}<b>{escape(check.title)}</b></td>"
             f'<td class="number">{escape(check.demand)}</td><td class="number">{escape(check.capacity)}</td>'
             f'<td class="number">{escape(check.utilisation)}</td></tr>'
-            f'<tr><td colspan="4" class="advice">{escape(check.advice)} {escape(check.rule)}: {escape(check.place)}.</td></tr>'
+            f'<tr><td colspan="4" class="advice">{of}{escape(f"{check.advice} {check.rule}: {check.place}.")}</td></tr>'
             "</tbody>"
         )
     yield "</table>"
@@ -146,7 +152,7 @@ def _inputs(groups: tuple[InputGroup, ...]) -> Iterator[str]:
             yield f'<table class="inputs"><thead>{head}</thead><tbody>{rows}</tbody></table>'
 
 
-def _stood_in(title: str, values: list[StoodIn]) -> Iterator[str]:
+def _stood_in(title: str, values: list[tuple[StoodIn, int]]) -> Iterator[str]:
     if not values:
         return
     yield f"<h2>{escape(title)}</h2>"
@@ -154,48 +160,77 @@ def _stood_in(title: str, values: list[StoodIn]) -> Iterator[str]:
         _row(
             (
                 escape(value.number),
-                f"{escape(value.about.rstrip('.'))} <span class=of>{escape(value.origin)}, {escape(value.name)}</span>",
+                escape(value.about.rstrip(".")),
                 escape(value.value),
-                escape(value.place.text),
+                f"{escape(value.origin)}, {escape(value.name)}",
+                f"{STATUS[value.place.status]} [{source}]",
             )
         )
-        for value in values
+        for value, source in values
     )
-    head = _row(("No.", "What", "Value", "Source"), tag="th")
+    head = _row(("No.", "What", "Value", "From", "Source"), tag="th")
     yield f'<table class="told"><thead>{head}</thead><tbody>{rows}</tbody></table>'
 
 
 # ---------------------------------------------------------------- lines
 
 
-def _line(line: WorkedLine) -> Iterator[str]:
-    """Yield the rows of a formula: in symbols, and with its numbers and the result."""
-    lead = f"{symbol(line.symbol)}{_EQUALS}" if line.symbol else ""
+def _formula(line: WorkedLine) -> str:
+    """Return a formula in symbols, or in words where it is told so."""
     if not line.exact:
-        words = f"{_symbol(line.symbol)}{' = ' if line.symbol else ''}{escape(line.formula)}"
-        yield f'<div class="formula words">{words}</div>'
+        words = f"{_symbol(line.symbol)}{' = ' if line.symbol else ''}{mathml.in_words(line.formula)}"
+        return f'<div class="formula words">{words}</div>'
+    lead = f"{symbol(line.symbol)}{_EQUALS}" if line.symbol else ""
+    same = " same" if _is_same(line) else ""
+    return f'<div class="formula{same}">{in_parts(line.formula, lead=lead)}</div>'
+
+
+def _is_same(line: WorkedLine) -> bool:
+    """Tell whether a line only hands on what another symbol stands for: its number twice would tell nothing."""
+    return line.formula.isidentifier() and len(line.results) == 1
+
+
+def _numbers(line: WorkedLine) -> str:
+    """Return a formula with its numbers, and the result; nothing where no numbers are put in."""
+    if not line.numbers or _is_same(line):
+        return ""
+    about = f' <span class="of">({escape(line.units)})</span>' if line.units else ""
+    numbers = in_parts(line.formula, line.numbers, lead=_EQUALS)
+    results = "".join(f"<wbr>{mathml.math(_EQUALS + mathml.number(result))}" for result in line.results)
+    return f'<div class="numbers">{numbers}{results}{about}</div>'
+
+
+def _step(rule: str, step: Step) -> Iterator[str]:
+    """Yield the rows of a formula: with its numbers at once where one line holds for all, else part by part below it."""
+    first = step.lines[0][1]
+    letter = f"{_symbol(first.symbol)} " if first.symbol else ""
+    meaning = f'{letter}<span class="meaning">{escape(first.meaning)}</span>'
+    reference = f'<div class="reference">{escape(rule)} {first.number}</div>'
+    if len(step.lines) == 1:
+        of = "; ".join(step.lines[0][0])
+        holds = f'<div class="of">{escape(of)}</div>' if of else ""
+        value = mathml.math(mathml.number(first.results[-1]))
+        yield (
+            f'<tr class="line"><td>{meaning}{holds}</td><td>{_formula(first)}{_numbers(first)}</td>'
+            f'<td class="number result">{value}{reference}</td></tr>'
+        )
         return
-    yield f'<div class="formula">{in_parts(line.formula, lead=lead)}</div>'
-    if line.numbers:
-        about = f' <span class="of">({escape(line.units)})</span>' if line.units else ""
-        numbers = in_parts(line.formula, line.numbers, lead=_EQUALS)
-        results = "".join(f"<wbr>{mathml.math(_EQUALS + mathml.number(result))}" for result in line.results)
-        yield f'<div class="numbers">{numbers}{results}{about}</div>'
+    yield f'<tr class="step"><td>{meaning}</td><td>{_formula(first)}</td><td class="number">{reference}</td></tr>'
+    for of, line in step.lines:
+        yield (
+            f'<tr class="line part"><td>{escape("; ".join(of))}</td><td>{_numbers(line)}</td>'
+            f'<td class="number result">{mathml.math(mathml.number(line.results[-1]))}</td></tr>'
+        )
 
 
 def _worked(worked: Worked) -> Iterator[str]:
-    of = f' <span class="of">{escape(worked.of)}</span>' if worked.of else ""
-    yield f'<section class="working"><h3>{escape(worked.title)}{of}</h3>'
+    of = f" <span class=of>{escape(worked.of[0])}</span>" if len(worked.of) == 1 else ""  # the lines name more than one
+    sources = " ".join(f"[{number}]" for number in worked.sources)
+    yield f'<section class="working"><h3>{escape(worked.title)}{of} <span class="of">sources {sources}</span></h3>'
     head = _row(("Result", "Formula and numbers", "Value"), frozenset({2}), "th")
     yield f'<table class="lines"><thead>{head}</thead><tbody>'
-    sources = " ".join(f"[{number}]" for number in worked.sources)
-    for line in worked.lines:
-        letter = f"{_symbol(line.symbol)} " if line.symbol else ""
-        yield (
-            f'<tr class="line"><td>{letter}<span class="meaning">{escape(line.meaning)}</span></td>'
-            f'<td>{"".join(_line(line))}</td><td class="number result">{mathml.math(mathml.number(line.results[-1]))}'
-            f'<div class="reference">{escape(worked.rule)} {line.number} {sources}</div></td></tr>'
-        )
+    for step in worked.steps:
+        yield from _step(worked.rule, step)
     yield "</tbody></table></section>"
 
 
@@ -234,21 +269,35 @@ def _parts(sheet: Sheet) -> Iterator[str]:
     if sheet.subject:
         yield f'<p class="subject">{escape(sheet.subject)}</p>'
     yield f'<p class="summary">{escape(sheet.summary)}</p>'
+    if sheet.checks:
+        sign, words = sheet.verdict
+        yield f'<p class="total"><span class="sign">{sign}</span> {words}</p>'
     yield from _checks(sheet.checks)
     yield from _orders(sheet.orders)
     yield "<h2>Results</h2>"
-    yield from (_table(table) for table in sheet.tables)
+    yield from (_table(table) for table in sheet.tables if not table.detail)
+    yield _list("Cautions", (escape(text) for text in sheet.cautions))
+    if sheet.block.extent == "summary":
+        yield f'<p class="note">{escape(SUMMARY)}</p>'
+    else:
+        yield from _details(sheet)
+    yield f'<p class="note">{escape(DIGEST)} <span class="digest">{sheet.digest}</span></p>'
+
+
+def _details(sheet: Sheet) -> Iterator[str]:
+    details = [_table(table) for table in sheet.tables if table.detail]
+    if details:
+        yield "<h2>Details</h2>"
+        yield from details
     yield from _inputs(sheet.inputs)
-    yield from _stood_in("Defaults that stood in", [value for value in sheet.stood_in if value.number.startswith("D")])
-    yield from _stood_in("Catalogue values used", [value for value in sheet.stood_in if value.number.startswith("C")])
+    yield from _stood_in("Defaults that stood in", [told for told in sheet.stood_in if told[0].number.startswith("D")])
+    yield from _stood_in("Catalogue values used", [told for told in sheet.stood_in if told[0].number.startswith("C")])
     yield _list("Assumptions", (f"<b>{escape(title)}.</b> {escape(text)}" for title, text in sheet.assumptions))
     yield "<h2>Working</h2>"
     yield f'<p class="note">{escape(ROUNDING)}</p>'
     for worked in sheet.workings:
         yield from _worked(worked)
-    yield _list("Cautions", (escape(text) for text in sheet.cautions))
     yield _list("Sources", (escape(source.text) for source in sheet.sources), "ol")
-    yield f'<p class="note">{escape(DIGEST)} <span class="digest">{sheet.digest}</span></p>'
 
 
 def page(sheet: Sheet, dress: str | None = None) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import fsum
 from typing import TYPE_CHECKING, Any
 
@@ -53,14 +54,21 @@ def _adding_up(lines: Sequence[JobLine], system: System) -> tuple[list[Printed],
 def _bill(result: TakeoffResult, system: System) -> Table:
     groups: dict[tuple[str, str], list[JobLine]] = {}
     for line in result.lines:
-        groups.setdefault((line.item, line.product), []).append(line)
+        if line.net.value:
+            groups.setdefault((line.item, line.product), []).append(line)
     titles = {(order.item, order.product): order.title for order in result.orders}
     rows: list[tuple[str, ...]] = []
     for key, lines in groups.items():
         parts, total = _adding_up(lines, system)
-        rows += [(titles[key], line.of, line.rule, part.text, "") for line, part in zip(lines, parts, strict=True)]
-        rows.append(("", f"net total, {titles[key]}", "", "", total.text))
-    return Table("The bill, line by line", ("Item", "Of", "Rule", "Net", "Total"), tuple(rows), frozenset({3, 4}))
+        named = [titles[key], *("" for _ in lines[1:])]
+        totals = [*("" for _ in lines[1:]), total.text]
+        rows += [
+            (name, line.of, line.rule, part.text, ending)
+            for name, line, part, ending in zip(named, lines, parts, totals, strict=True)
+        ]
+    note = "The total of an item stands beside its last line. Lines of nothing are left out."
+    columns = ("Item", "Of", "Rule", "Net", "Total")
+    return Table("The bill, line by line", columns, tuple(rows), frozenset({3, 4}), note)
 
 
 def _trains(result: TakeoffResult, system: System) -> Iterator[Table]:
@@ -108,22 +116,24 @@ _SEGMENT = ("name", "track", "begin", "end", "length", "ties", "spacing", "ancho
 
 
 def tables(result: TakeoffResult, system: System) -> tuple[Table, ...]:
-    """Return the tables of a takeoff, in the order in which a reader asks."""
-    found: list[Table] = [
+    """Return the tables of a takeoff, in the order in which a reader asks: what a summary has, then the details."""
+    found: list[Table] = [] if result.money is None else [_money(result.money)]
+    found += [
         _direction("Comes out", result.orders, "recover", system),
         _direction("Work and haulage", result.orders, "work", system),
+        *_trains(result, system),
+        table("Segments", result.segments, system, _SEGMENT),
     ]
-    if result.money is not None:
-        found.append(_money(result.money))
-    found.append(table("Segments", result.segments, system, _SEGMENT))
+    details: list[Table] = []
     for plan in result.rail:
-        found += _named(f"New rail: {plan.of}", results(plan.supply, system, frozenset({"lines"})))
-    found += [*_trains(result, system), *_layout(result, system), *_zones(result, system)]
-    found += _named("Laying temperature range", results(result.range, system, frozenset({"checks"})))
+        details += _named(f"New rail: {plan.of}", results(plan.supply, system, frozenset({"lines"})))
+    details += [*_layout(result, system), *_zones(result, system)]
+    details += _named("Laying temperature range", results(result.range, system, frozenset({"checks"})))
     if result.stability:
-        found.append(table("Stability of hot track", result.stability, system))
-    found.append(_bill(result, system))
-    return tuple(item.without_empty_columns() for item in found if item.rows)
+        details.append(table("Stability of hot track", result.stability, system))
+    details.append(_bill(result, system))
+    whole = [*found, *(replace(item, detail=True) for item in details)]
+    return tuple(item.without_empty_columns() for item in whole if item.rows)
 
 
 def _named(title: str, found: Iterator[Any]) -> list[Table]:

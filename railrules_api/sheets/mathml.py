@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 from html import escape
 from typing import TYPE_CHECKING, Final
 
@@ -51,6 +52,12 @@ def number(value: Printed) -> str:
     return f'<mrow class="n">{sign}<mn>{escape(digits)}</mn>{power}{unit}</mrow>'
 
 
+def _within(opening: str, inside: str, closing: str) -> str:
+    """Set something between brackets, which grow with a fraction; a setter that knows no MathML needs telling."""
+    tall = ' class="tall"' if "<mfrac>" in inside else ""
+    return f"<mo{tall}>{opening}</mo>{inside}<mo{tall}>{closing}</mo>"
+
+
 class _Setter:
     """Sets a tree, with numbers for those of its symbols that have one."""
 
@@ -61,7 +68,7 @@ class _Setter:
     def held(self, node: ast.expr, least: int) -> str:
         """Set a part, in brackets where it holds together less tightly than its place asks."""
         text, tightness = self.put(node)
-        return text if tightness >= least else f"<mrow><mo>(</mo>{text}<mo>)</mo></mrow>"
+        return text if tightness >= least else f"<mrow>{_within('(', text, ')')}</mrow>"
 
     def name(self, name: str) -> tuple[str, int]:
         value = self.numbers.get(name)
@@ -74,11 +81,11 @@ class _Setter:
         if name == "sqrt":
             return f"<msqrt>{self.put(arguments[0])[0]}</msqrt>", _ATOM
         if name == "abs":
-            return f"<mrow><mo>|</mo>{self.put(arguments[0])[0]}<mo>|</mo></mrow>", _ATOM
+            return f"<mrow>{_within('|', self.put(arguments[0])[0], '|')}</mrow>", _ATOM
         if name == "ceil":
-            return f"<mrow><mo>⌈</mo>{self.put(arguments[0])[0]}<mo>⌉</mo></mrow>", _ATOM
+            return f"<mrow>{_within('⌈', self.put(arguments[0])[0], '⌉')}</mrow>", _ATOM
         inside = "<mo>,</mo>".join(self.put(argument)[0] for argument in arguments)
-        return f"<mrow>{_identifier(name)}<mo>(</mo>{inside}<mo>)</mo></mrow>", _ATOM
+        return f"<mrow>{_identifier(name)}{_within('(', inside, ')')}</mrow>", _ATOM
 
     def put(self, node: ast.expr) -> tuple[str, int]:  # noqa: PLR0911  one return a form
         """Set a part; return it and how tightly it holds together."""
@@ -158,6 +165,22 @@ def in_parts(text: str, numbers: Mapping[str, Printed] | None = None, lead: str 
     """
     first, *others = _Setter(numbers or {}).parts(tree_of(text))
     return "<wbr>".join(math(part) for part in (lead + first, *others))
+
+
+_NAMED: Final = re.compile(r"\b([A-Za-z]+)_([A-Za-z0-9]+)\b")
+_SIGNS: Final = {"&lt;=": "≤", "&gt;=": "≥", " * ": " × ", " - ": " − "}
+
+
+def in_words(text: str) -> str:
+    """Return a formula that is told in words as HTML, its letters and signs as they are written by hand.
+
+    >>> in_words("sum of n_c <= c * k")
+    'sum of <i>n</i><sub>c</sub> ≤ c × k'
+    """
+    told = escape(text)
+    for typed, written in _SIGNS.items():
+        told = told.replace(typed, written)
+    return _NAMED.sub(lambda found: f"<i>{_GREEK.get(found[1], found[1])}</i><sub>{found[2]}</sub>", told)
 
 
 def math(inside: str) -> str:

@@ -14,6 +14,8 @@ if TYPE_CHECKING:
     from railrules_api.units import System
 
 Paper = Literal["letter", "A4"]
+Extent = Literal["whole", "summary"]
+"""How much of a sheet is printed: all of it, or what stands before the details."""
 Path = tuple[str | int, ...]
 
 STATUS = {
@@ -36,6 +38,7 @@ class Block:
     checked: str = ""
     date: str = ""
     paper: Paper = "letter"
+    extent: Extent = "whole"
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,13 +118,14 @@ class Material:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A plain table: columns of numbers stand to the right."""
+    """A plain table: columns of numbers stand to the right; a table of details is left out of a summary."""
 
     title: str
     headings: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     right: frozenset[int] = frozenset()
     note: str = ""
+    detail: bool = False
 
     def without_empty_columns(self) -> Table:
         """Return the table without the columns that are empty throughout."""
@@ -132,6 +136,7 @@ class Table:
             tuple(tuple(row[place] for place in kept) for row in self.rows),
             frozenset(new for new, place in enumerate(kept) if place in self.right),
             self.note,
+            self.detail,
         )
 
 
@@ -156,13 +161,24 @@ class InputGroup:
 
 
 @dataclass(frozen=True, slots=True)
+class Step:
+    """One formula of a rule with the numbers of every use; uses whose numbers are alike share a line.
+
+    Attributes:
+        lines: each with the parts of the job that it holds for; no parts where the rule was used once, or alike everywhere.
+    """
+
+    lines: tuple[tuple[tuple[str, ...], WorkedLine], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Worked:
-    """One use of one rule: its lines, and the numbers of its sources."""
+    """The uses of one rule: for which parts of the job, its formulas one by one, and the numbers of its sources."""
 
     rule: str
     title: str
-    of: str
-    lines: tuple[WorkedLine, ...]
+    of: tuple[str, ...]
+    steps: tuple[Step, ...]
     sources: tuple[int, ...]
 
 
@@ -196,12 +212,16 @@ class CheckRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheet:
-    """A calculation sheet."""
+    """A calculation sheet.
+
+    What stood in comes with the number of its source; the verdict is the sign of the gravest check, and all of them counted.
+    """
 
     title: str
     subject: str
     rule: str
     summary: str
+    verdict: tuple[str, str]
     block: Block
     versions: tuple[str, str, str]
     digest: str
@@ -209,7 +229,7 @@ class Sheet:
     orders: tuple[OrderRow, ...]
     tables: tuple[Table, ...]
     inputs: tuple[InputGroup, ...]
-    stood_in: tuple[StoodIn, ...]
+    stood_in: tuple[tuple[StoodIn, int], ...]
     assumptions: tuple[tuple[str, str], ...]
     workings: tuple[Worked, ...]
     cautions: tuple[str, ...]

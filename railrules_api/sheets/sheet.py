@@ -5,19 +5,21 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from railrules_api.domain.amounts import Amount
+from railrules_api.domain.kinds import Kind
 from railrules_api.rules.takeoff.takeoff import TakeoffResult
 from railrules_api.sheets import job
-from railrules_api.sheets.model import CheckRow, Place, Sheet, Worked
+from railrules_api.sheets.model import CheckRow, Place, Sheet, Step, Worked
 from railrules_api.sheets.orders import order_row, percent, selling
-from railrules_api.sheets.records import inputs, results
+from railrules_api.sheets.records import SHORT, SHORT_UNITS, inputs, results
 from railrules_api.sheets.working import Number, shown, worked_lines
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Mapping, Sequence
 
     from railrules_api.rules.checks import Check
-    from railrules_api.rules.model import Rule
+    from railrules_api.rules.model import Cite, Rule, Working
     from railrules_api.sheets.model import Material, OrderRow, Table
+    from railrules_api.sheets.working import WorkedLine
     from railrules_api.units import System
 
 VERDICTS = {"passes": ("✓", "passes"), "fails": ("✗", "FAILS"), "not-checked": ("○", "not checked")}
@@ -43,9 +45,15 @@ def checks_of(material: Material) -> list[Held]:
     return sorted(found, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0)))
 
 
-def amount_text(amount: Amount | None, system: System) -> str:
-    """Return an amount as the answer has it; empty for none."""
-    return "" if amount is None else shown(Number(amount.value, amount.kind, None), system).text
+def unit_of_check(check: Check) -> tuple[str, str] | None:
+    """Return the units in which a check is read, where they are not the usual ones: what is short in inches or millimetres."""
+    amounts = [amount for amount in (check.demand, check.capacity) if amount is not None]
+    short = all(amount.kind is Kind.LENGTH and abs(amount.value) < SHORT for amount in amounts)
+    return SHORT_UNITS if amounts and short else None
+
+
+def _amount_text(amount: Amount | None, check: Check, system: System) -> str:
+    return "" if amount is None else shown(Number(amount.value, amount.kind, unit_of_check(check)), system).text
 
 
 def _advice(check: Check) -> str:
@@ -54,16 +62,23 @@ def _advice(check: Check) -> str:
     return f"Would pass with {check.would_pass}." if check.would_pass else f"Governed by {check.governing.replace('_', ' ')}."
 
 
+def _parts(places: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
+    """Return parts of the job in words, each with the places in it."""
+    told = ((of, ", ".join(dict.fromkeys(filter(None, named)))) for of, named in places.items())
+    return tuple(": ".join(filter(None, part)) for part in told if any(part))
+
+
 def _check_rows(material: Material) -> tuple[CheckRow, ...]:
-    """Return the checks; those that are alike but for the part they are about share a row."""
-    rows: dict[CheckRow, list[str]] = {}
+    """Return the checks; those that are alike but for the part or the place they are about share a row."""
+    rows: dict[CheckRow, dict[str, list[str]]] = {}
     for of, rule, check in checks_of(material):
         sign, verdict = VERDICTS[check.verdict]
+        title, _, place = check.title.partition(": ")
         row = CheckRow(
-            title=check.title,
+            title=title,
             of=(),
-            demand=amount_text(check.demand, material.system),
-            capacity=amount_text(check.capacity, material.system),
+            demand=_amount_text(check.demand, check, material.system),
+            capacity=_amount_text(check.capacity, check, material.system),
             utilisation="" if check.utilisation is None else percent(check.utilisation, material.system),
             sign=sign,
             verdict=verdict,
@@ -71,10 +86,10 @@ def _check_rows(material: Material) -> tuple[CheckRow, ...]:
             rule=rule,
             place=check.place,
         )
-        rows.setdefault(row, []).append(of)
+        rows.setdefault(row, {}).setdefault(of, []).append(place.replace("-", " ").replace("cwr", "CWR"))
     return tuple(
         CheckRow(
-            row.title, tuple(dict.fromkeys(of for of in parts if of)), row.demand, row.capacity, row.utilisation, row.sign,
+            row.title, _parts(parts), row.demand, row.capacity, row.utilisation, row.sign,
             row.verdict, row.advice, row.rule, row.place,
         )
         for row, parts in rows.items()
@@ -102,28 +117,64 @@ def _rules(material: Material) -> Iterator[Rule[Any, Any]]:
     yield from {working.rule.id: working.rule for working in material.workings}.values()
 
 
+def _steps(uses: list[Working], system: System) -> Iterator[Step]:
+    """Yield the formulas of a rule with the numbers of all its uses."""
+    by_formula: dict[int, list[tuple[list[str], WorkedLine]]] = {}
+    for use in uses:
+        for line in worked_lines(use, system):
+            lines = by_formula.setdefault(line.number, [])
+            alike = next((of for of, other in lines if other == line), None)
+            if alike is None:
+                lines.append(([use.of], line))
+            else:
+                alike.append(use.of)
+    for _, lines in sorted(by_formula.items()):
+        alone = len(lines) == 1 and len(lines[0][0]) == len(uses)
+        yield Step(tuple((() if alone else tuple(dict.fromkeys(of)), line) for of, line in lines))
+
+
+def _workings(material: Material, numbers: dict[Place, int]) -> Iterator[Worked]:
+    """Yield the rules used, each with all its uses, in the order of first use; a rule that has no line to show is left out."""
+    for rule in _rules(material):
+        uses = [working for working in material.workings if working.rule is rule]
+        steps = tuple(_steps(uses, material.system))
+        if steps:
+            of = tuple(dict.fromkeys(use.of for use in uses if use.of))
+            places = dict.fromkeys(numbers[_place(cite, material)] for cite in rule.cites)
+            yield Worked(rule.id, rule.title, of, steps, tuple(places))
+
+
+def _place(cite: Cite, material: Material) -> Place:
+    return Place(material.title_of(cite.source), cite.where, cite.status)
+
+
+def _verdict(material: Material) -> tuple[str, str]:
+    """Return the sign of the gravest verdict, and how many checks came to each."""
+    verdicts = [item.check.verdict for item in checks_of(material)]
+    if not verdicts:
+        return "", ""
+    counts = {verdict: verdicts.count(verdict) for verdict in VERDICTS}
+    told = (
+        (counts["fails"], "FAILS", "FAIL"),
+        (counts["not-checked"], "lacks an input", "lack an input"),
+        (counts["passes"], "passes", "pass"),
+    )
+    words = "; ".join(f"{count} {one if count == 1 else several}" for count, one, several in told if count)
+    return VERDICTS[verdicts[0]][0], f"{len(verdicts)} check{'' if len(verdicts) == 1 else 's'}: {words}."
+
+
 def build(material: Material) -> Sheet:
     """Return the sheet of a question and its answer."""
-    numbers: dict[tuple[str, str, str], int] = {}
-    for rule in _rules(material):
-        for cite in rule.cites:
-            numbers.setdefault((cite.source, cite.where, cite.status), len(numbers) + 1)
-    workings = tuple(
-        Worked(
-            rule=working.rule.id,
-            title=working.rule.title,
-            of=working.of,
-            lines=worked_lines(working, material.system),
-            sources=tuple(numbers[cite.source, cite.where, cite.status] for cite in working.rule.cites),
-        )
-        for working in material.workings
-    )
+    cited = [_place(cite, material) for rule in _rules(material) for cite in rule.cites]
+    cited += [value.place for value in material.stood_in]
+    numbers = {place: number for number, place in enumerate(dict.fromkeys(cited), 1)}
     name = getattr(material.given, "name", "") if isinstance(material.found, TakeoffResult) else ""
     return Sheet(
         title=name or material.rule.title,
         subject=material.rule.title if name else "",
         rule=material.rule.id,
         summary=material.rule.summary,
+        verdict=_verdict(material),
         block=material.block,
         versions=material.versions,
         digest=material.digest,
@@ -131,9 +182,9 @@ def build(material: Material) -> Sheet:
         orders=_order_rows(material),
         tables=_tables(material),
         inputs=inputs(material.given, material.stood_in, material.system),
-        stood_in=material.stood_in,
+        stood_in=tuple((value, numbers[value.place]) for value in material.stood_in),
         assumptions=tuple((f"{rule.title} ({rule.id})", rule.summary) for rule in _rules(material)),
-        workings=tuple(worked for worked in workings if worked.lines),
+        workings=tuple(_workings(material, numbers)),
         cautions=tuple(f"{text} ({place.text})" for text, place in material.cautions),
-        sources=tuple(Place(material.title_of(source), where, status) for source, where, status in numbers),
+        sources=tuple(numbers),
     )

@@ -102,8 +102,8 @@ def test_the_governing_check_stands_first_and_what_lacks_an_input_is_not_passed(
 def test_every_part_of_a_sheet_is_there(on_paper: Callable[..., bytes], demo: dict[str, Any]) -> None:
     page = page_of(on_paper("takeoffs", demo).decode())
     assert [node.text for node in page.all("h2")] == [
-        "Checks", "To order", "Results", "Inputs", "Defaults that stood in", "Catalogue values used", "Assumptions", "Working",
-        "Cautions", "Sources",
+        "Checks", "To order", "Results", "Cautions", "Details", "Inputs", "Defaults that stood in", "Catalogue values used",
+        "Assumptions", "Working", "Sources",
     ]  # fmt: skip
     assert len(list(page.all("h1"))) == 1
     assert not list(page.all("img"))
@@ -167,3 +167,47 @@ PRINTED = [
 @pytest.mark.parametrize(("value", "text"), PRINTED)
 def test_numbers_are_printed_to_six_figures_or_in_full(value: float, text: str) -> None:
     assert printed(value, "us").text == text
+
+
+def test_a_summary_has_what_stands_before_the_details(on_paper: Callable[..., bytes], demo: dict[str, Any]) -> None:
+    whole = page_of(on_paper("takeoffs", demo).decode())
+    brief = page_of(on_paper("takeoffs", {**demo, "document": {"extent": "summary"}}).decode())
+    titles = [node.text for node in brief.all("h2")]
+    assert titles == ["Checks", "To order", "Results", "Cautions"]
+    for title in titles:
+        shared = [node.text for node in heading(whole, title)]
+        assert [node.text for node in heading(brief, title)][: len(shared)] == shared
+    assert block_of(brief)["Input digest"] == block_of(whole)["Input digest"]
+    assert "This is the summary of a sheet" in next(brief.all("main")).text
+
+
+def test_the_checks_are_counted_by_their_verdicts(
+    on_paper: Callable[..., bytes], in_json: Callable[..., Any], demo: dict[str, Any]
+) -> None:
+    verdicts = [item["check"]["verdict"] for item in in_json("takeoffs", demo)["result"]["checks"]]
+    total = next(page_of(on_paper("takeoffs", demo).decode()).all("p", "total")).text
+    assert total == (
+        f"✗ {len(verdicts)} checks: {verdicts.count('fails')} FAIL; {verdicts.count('not-checked')} lacks an input; "
+        f"{verdicts.count('passes')} pass."
+    )
+
+
+def test_checks_that_differ_in_their_place_alone_share_a_row(on_paper: Callable[..., bytes], demo: dict[str, Any]) -> None:
+    table = next(page_of(on_paper("takeoffs", demo).decode()).all("table", "checks"))
+    first = next(table.all("tbody")).text
+    assert "115RE: turnout, open deck bridge, insulated joint, end of CWR. " in first
+    assert table.text.count("Anchored zone holds the thermal force") == 1
+
+
+def test_a_formula_stands_once_and_below_it_the_numbers_of_each_part(
+    on_paper: Callable[..., bytes], demo: dict[str, Any]
+) -> None:
+    page = page_of(on_paper("takeoffs", demo).decode())
+    titles = [section.children[0].text for section in page.all("section", "working")]
+    assert len(titles) == len(set(titles))
+    plates = next(section for section in page.all("section", "working") if section.text.startswith("Tie plates"))
+    parts = [cells_of(row)[0] for row in plates.all("tr", "part")]
+    names = [segment["name"] for segment in demo["segments"]]
+    assert parts[: len(names)] == names
+    forces = next(section for section in page.all("section", "working") if section.text.startswith("Thermal force in fully"))
+    assert {cells_of(row)[0] for row in forces.all("tr", "part")} == {"115RE, hottest rail", "115RE, coldest rail"}

@@ -1784,6 +1784,8 @@ class Document(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         checked: Who checked it. At most 60 characters.
         date: Date, as it is to be printed. At most 24 characters.
         paper: Paper of a PDF; left out: Letter with US units, A4 with SI.
+        extent: How much of the sheet: all of it; or the checks, what is ordered and recovered, money and cautions,
+            without layout, inputs and working. Left out: whole.
     """
 
     project: str | UnsetType = UNSET
@@ -1792,6 +1794,7 @@ class Document(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     checked: str | UnsetType = UNSET
     date: str | UnsetType = UNSET
     paper: Literal["A4", "letter"] | UnsetType = UNSET
+    extent: Literal["summary", "whole"] | UnsetType = UNSET
 
 
 if TYPE_CHECKING:

@@ -202,8 +202,8 @@ def _safety(
     return SafetyPlan(
         of=of,
         target=target,
-        hot=_ask(force.RULE, of, hot, workings),
-        cold=_ask(force.RULE, of, cold, workings),
+        hot=_ask(force.RULE, f"{of}, hottest rail", hot, workings),
+        cold=_ask(force.RULE, f"{of}, coldest rail", cold, workings),
         break_gap=_ask(break_gap.RULE, of, safety.break_input(group, given, neutral=target), workings),
         laying=laying,
         restraint=None if zones is None else _ask(restraint.RULE, of, zones, workings),
