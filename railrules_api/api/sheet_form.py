@@ -38,7 +38,8 @@ HEADERS = {
 }
 MOST_SEGMENTS = {HTML: 200, XLSX: 200, PDF: 40}
 """A sheet or a workbook is for people: a job of more segments is answered as JSON or CSV, or split. Setting pages takes a
-fifth of a second each, and a segment takes nine of them."""
+third of a second each: forty segments fill a hundred of them and half a gigabyte, and their summary takes four."""
+MOST_SUMMARISED = 200
 
 # as long as the widest letters still leave the title block on its page
 _LONG, _NAME, _DATE = (Meta(max_length=most, pattern=PLAIN_TEXT) for most in (80, 60, 24))
@@ -167,9 +168,11 @@ def refuse_long(bound: Bound, media_type: str) -> None:
         ProblemError: 422 naming the segments.
     """
     segments = getattr(bound.given, "segments", ())
-    most = MOST_SEGMENTS[media_type]
+    brief = media_type == PDF and _block(bound).extent == "summary"
+    most = MOST_SUMMARISED if brief else MOST_SEGMENTS[media_type]
     if len(segments) > most:
-        reason = f"too many segments for {media_type}, which takes {most}; ask for application/json or text/csv, or split the job"
+        shorter = "its summary (`document.extent`), " if media_type == PDF and not brief else ""
+        reason = f"too many segments for {media_type}, which takes {most}; ask for {shorter}JSON or CSV, or split the job"
         raise refused((Refusal(("segments",), reason),), bound.struct)
 
 

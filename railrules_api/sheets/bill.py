@@ -228,4 +228,4 @@ def work(book: Book, material: Material, sheet: Page) -> None:
 
 def amount_in(value: Amount | None, system: System) -> float | None:
     """Return an amount in the unit of the answer."""
-    return None if value is None else in_answer(value.value, value.kind, system)
+    return None if value is None else in_answer(value.value, value.kind, system, value.answer)

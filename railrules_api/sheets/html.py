@@ -216,9 +216,9 @@ def _step(rule: str, step: Step) -> Iterator[str]:
         )
         return
     yield f'<tr class="step"><td>{meaning}</td><td>{_formula(first)}</td><td class="number">{reference}</td></tr>'
-    for of, line in step.lines:
+    for parts, line in step.lines:
         yield (
-            f'<tr class="line part"><td>{escape("; ".join(of))}</td><td>{_numbers(line)}</td>'
+            f'<tr class="line part"><td>{escape("; ".join(parts))}</td><td>{_numbers(line)}</td>'
             f'<td class="number result">{mathml.math(mathml.number(line.results[-1]))}</td></tr>'
         )
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from railrules_api.domain.amounts import SMALL
 from railrules_api.domain.fields import slots_of
 from railrules_api.domain.kinds import Kind
 from railrules_api.sheets.model import InputGroup, InputRow, Table
@@ -19,9 +20,8 @@ if TYPE_CHECKING:
 _DIGITS = 8
 _GIVEN = "given"
 _LONGEST_LIST = 500
-SHORT = 1.0
-"""Lengths shorter than this [m] are read in inches or millimetres, where their field names no unit."""
-SHORT_UNITS = ("in", "mm")
+_SHORT = 1.0
+"""Inputs shorter than this [m] are read in inches or millimetres, where their field names no unit."""
 _FLAT = 9
 _LONG = 40
 """Characters beyond which a text does not stand among values, but below them."""
@@ -51,8 +51,8 @@ def cell(slot: Slot, value: Any, system: System) -> str | None:  # noqa: ANN401 
         return None
     number = number_of(slot, value)
     if number is not None:
-        if number.kind is Kind.LENGTH and number.answer is None and 0.0 < abs(number.value) < SHORT:
-            number = number._replace(answer=SHORT_UNITS)
+        if number.kind is Kind.LENGTH and number.answer is None and 0.0 < abs(number.value) < _SHORT:
+            number = number._replace(answer=SMALL)
         return shown(number, system, significant=_DIGITS).text
     if isinstance(value, bool):
         return "yes" if value else "no"

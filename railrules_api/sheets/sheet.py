@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from railrules_api.domain.amounts import Amount
-from railrules_api.domain.kinds import Kind
 from railrules_api.rules.takeoff.takeoff import TakeoffResult
 from railrules_api.sheets import job
 from railrules_api.sheets.model import CheckRow, Place, Sheet, Step, Worked
 from railrules_api.sheets.orders import order_row, percent, selling
-from railrules_api.sheets.records import SHORT, SHORT_UNITS, inputs, results
+from railrules_api.sheets.records import inputs, results
 from railrules_api.sheets.working import Number, shown, worked_lines
 
 if TYPE_CHECKING:
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 VERDICTS = {"passes": ("✓", "passes"), "fails": ("✗", "FAILS"), "not-checked": ("○", "not checked")}
 """Sign and word of each verdict: neither needs colour."""
+_NAMED = 8
 _GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
 
 
@@ -45,15 +46,9 @@ def checks_of(material: Material) -> list[Held]:
     return sorted(found, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0)))
 
 
-def unit_of_check(check: Check) -> tuple[str, str] | None:
-    """Return the units in which a check is read, where they are not the usual ones: what is short in inches or millimetres."""
-    amounts = [amount for amount in (check.demand, check.capacity) if amount is not None]
-    short = all(amount.kind is Kind.LENGTH and abs(amount.value) < SHORT for amount in amounts)
-    return SHORT_UNITS if amounts and short else None
-
-
-def _amount_text(amount: Amount | None, check: Check, system: System) -> str:
-    return "" if amount is None else shown(Number(amount.value, amount.kind, unit_of_check(check)), system).text
+def _amount_text(amount: Amount | None, system: System) -> str:
+    """Return an amount as the answer has it; empty for none."""
+    return "" if amount is None else shown(Number(amount.value, amount.kind, amount.answer), system).text
 
 
 def _advice(check: Check) -> str:
@@ -62,10 +57,13 @@ def _advice(check: Check) -> str:
     return f"Would pass with {check.would_pass}." if check.would_pass else f"Governed by {check.governing.replace('_', ' ')}."
 
 
-def _parts(places: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
-    """Return parts of the job in words, each with the places in it."""
+def _parts(places: Mapping[str, Sequence[str]], *, passes: bool) -> tuple[str, ...]:
+    """Return parts of the job in words, each with the places in it; of many that pass, the first few."""
     told = ((of, ", ".join(dict.fromkeys(filter(None, named)))) for of, named in places.items())
-    return tuple(": ".join(filter(None, part)) for part in told if any(part))
+    parts = tuple(": ".join(filter(None, part)) for part in told if any(part))
+    if not passes or len(parts) <= _NAMED:
+        return parts
+    return (*parts[: _NAMED - 1], f"and {len(parts) - _NAMED + 1} more")
 
 
 def _check_rows(material: Material) -> tuple[CheckRow, ...]:
@@ -77,8 +75,8 @@ def _check_rows(material: Material) -> tuple[CheckRow, ...]:
         row = CheckRow(
             title=title,
             of=(),
-            demand=_amount_text(check.demand, check, material.system),
-            capacity=_amount_text(check.capacity, check, material.system),
+            demand=_amount_text(check.demand, material.system),
+            capacity=_amount_text(check.capacity, material.system),
             utilisation="" if check.utilisation is None else percent(check.utilisation, material.system),
             sign=sign,
             verdict=verdict,
@@ -89,8 +87,8 @@ def _check_rows(material: Material) -> tuple[CheckRow, ...]:
         rows.setdefault(row, {}).setdefault(of, []).append(place.replace("-", " ").replace("cwr", "CWR"))
     return tuple(
         CheckRow(
-            row.title, _parts(parts), row.demand, row.capacity, row.utilisation, row.sign,
-            row.verdict, row.advice, row.rule, row.place,
+            row.title, _parts(parts, passes=row.verdict == VERDICTS["passes"][1]), row.demand, row.capacity, row.utilisation,
+            row.sign, row.verdict, row.advice, row.rule, row.place,
         )
         for row, parts in rows.items()
     )  # fmt: skip
@@ -153,7 +151,7 @@ def _verdict(material: Material) -> tuple[str, str]:
     verdicts = [item.check.verdict for item in checks_of(material)]
     if not verdicts:
         return "", ""
-    counts = {verdict: verdicts.count(verdict) for verdict in VERDICTS}
+    counts = Counter[str](verdicts)
     told = (
         (counts["fails"], "FAILS", "FAIL"),
         (counts["not-checked"], "lacks an input", "lack an input"),

@@ -89,8 +89,8 @@ def _checks(book: Book, material: Material) -> None:
         used: Cell = None
         if check.utilisation is not None:
             used = Formula(f"={page.place('Demand')}/{page.place('Capacity')}", check.utilisation)
-        kind = next((amount.kind for amount in (check.demand, check.capacity) if amount is not None), None)
-        unit = "" if check.demand is None and check.capacity is None else segment_page.label(kind, material.system)
+        held = check.demand or check.capacity
+        unit = "" if held is None else segment_page.label(held.kind, material.system, held.answer)
         book.add(
             page,
             (

@@ -75,7 +75,7 @@ class WorkedLine:
 def number_of(slot: Slot, value: Any) -> Number | None:  # noqa: ANN401  a field of any record
     """Return the number in a field; None where there is none."""
     if isinstance(value, Amount):
-        wanted = slot.field.answer
+        wanted = value.answer or slot.field.answer
         if wanted is not None and (value.kind is None or wanted[0] not in UNITS[value.kind]):
             wanted = None  # a field may hold amounts of several kinds, and prefer units for one of them
         return Number(value.value, value.kind, wanted)
