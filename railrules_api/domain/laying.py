@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, NamedTuple, TypeAlias
 
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.layout import allot
@@ -87,42 +87,45 @@ class Layout(NamedTuple):
         return sum(weld.kind == "junction" for weld in self.welds)
 
 
+_Bare: TypeAlias = tuple[float, Rail, float, float, bool, bool]
+"""A piece before it is numbered: begin, rail, end, steel, whether it lies whole, whether it closes a run; sorts by its place."""
+
+
 def _numbered(cuts: Sequence[Cut], string: float, saw: float) -> tuple[list[Piece], int, list[tuple[int, float]], int]:
     """Choose the strings, number them in the order of their first stations, and say what is left of those that are cut.
 
     Returns:
         Pieces; saw cuts; offcuts by string number; fewest strings that any choice would need.
     """
-    bare: list[Piece] = []
+    uncut = string - WHOLE
+    groups: list[list[_Bare]] = []
+    short: list[_Bare] = []
     for cut in cuts:
-        last = len(cut.steel) - 1
+        rail, places, last = cut.run.rail, cut.places, len(cut.steel) - 1
         for index, steel in enumerate(cut.steel):
-            whole = steel >= string - WHOLE
-            begin, end = cut.places[index], cut.places[index + 1]
-            bare.append(
-                Piece(0, cut.run.rail, begin, end, string if whole else steel, 0.0, string, whole, index == last and not whole)
-            )
-    short = [piece for piece in bare if not piece.whole]
-    lengths = [piece.steel for piece in short]
-    groups = [[piece] for piece in bare if piece.whole]
-    groups.extend([short[index] for index in chosen] for chosen in allot(lengths, string=string, saw=saw))
-    groups = [sorted(group, key=lambda piece: (piece.begin, piece.rail)) for group in groups]
-    groups.sort(key=lambda group: (group[0].begin, group[0].rail))
+            if steel >= uncut:
+                groups.append([(places[index], rail, places[index + 1], string, True, False)])
+            else:
+                short.append((places[index], rail, places[index + 1], steel, False, index == last))
+    wholes = len(groups)
+    lengths = [piece[3] for piece in short]
+    groups.extend([sorted([short[index] for index in chosen]) for chosen in allot(lengths, string=string, saw=saw)])
+    groups.sort()  # by the station and the rail of the first piece of each
     pieces: list[Piece] = []
     offcuts: list[tuple[int, float]] = []
     sawn = 0
     for number, group in enumerate(groups, start=1):
         at = 0.0
-        for piece in group:
-            pieces.append(piece._replace(string=number, cut_begin=at, cut_end=at + piece.steel))
-            at += piece.steel + saw
+        for begin, rail, end, steel, whole, closes in group:
+            pieces.append(Piece(number, rail, begin, end, steel, at, at + steel, whole, closes))
+            at += steel + saw
         left = string - (at - saw)
         sawn += len(group) - 1 + (left > WHOLE)
         if left - saw > WHOLE:
             offcuts.append((number, left - saw))
     by_length = math.ceil(sum(lengths) / string - WHOLE)
     over_half = sum(2 * length + saw > string + WHOLE for length in lengths)
-    return pieces, sawn, offcuts, len(bare) - len(short) + max(by_length, over_half)
+    return pieces, sawn, offcuts, wholes + max(by_length, over_half)
 
 
 def lay(given: Laying) -> Layout:
@@ -159,8 +162,8 @@ def lay(given: Laying) -> Layout:
         pieces=tuple(pieces),
         welds=tuple(sorted(welds)),
         joints=Counter(closing.kind for closing in closings if closing.kind not in WELDED),
-        run_length=math.fsum(along[run.rail].length(run.end) - along[run.rail].length(run.begin) for run in runs),
-        steel=math.fsum(piece.steel for piece in pieces),
+        run_length=math.fsum([along[run.rail].length(run.end) - along[run.rail].length(run.begin) for run in runs]),
+        steel=math.fsum([piece.steel for piece in pieces]),
         strings=pieces[-1].string,
         cuts=sawn,
         offcuts=tuple(offcuts),

@@ -24,36 +24,43 @@ them could be left out. So a run of length L needs at most 2 ceil(L / pitch) + 1
 from __future__ import annotations
 
 import math
-from bisect import bisect_left
-from typing import TYPE_CHECKING, NamedTuple
+from bisect import bisect_left, insort
+from itertools import pairwise
+from typing import TYPE_CHECKING, TypeAlias
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
-    from railrules_api.domain.intervals import Interval
-
 SLACK = 1e-6
 """Lengths closer than this are equal [m]: a micrometre, far above float noise and far below a saw cut."""
 
+CLOSE = 10 * SLACK
+"""Places closer to a limit than this are looked at with exact sets [m]."""
 
-class Reach(NamedTuple):
-    """Places where a weld can stand, both ends included [m]."""
-
-    low: float
-    high: float
-
-
-Reaches = tuple[Reach, ...]
+Reach: TypeAlias = tuple[float, float]
+"""Places where a weld can stand, both ends included [m]. A plain pair: a long line makes millions of them."""
+Reaches: TypeAlias = tuple[Reach, ...]
+"""Places in order."""
 
 
 def _merged(reaches: Iterable[Reach]) -> Reaches:
+    return _joined(sorted(reaches))
+
+
+def _joined(reaches: Iterable[Reach]) -> Reaches:
+    """Merge places that overlap or touch; they come in order of their begins."""
     merged: list[Reach] = []
-    for reach in sorted(reaches):
-        if merged and reach.low <= merged[-1].high:
-            if reach.high > merged[-1].high:
-                merged[-1] = Reach(merged[-1].low, reach.high)
-        else:
-            merged.append(reach)
+    first, last = 0.0, -math.inf
+    for low, high in reaches:
+        if low > last:
+            if merged:
+                merged[-1] = (first, last)
+            merged.append((low, high))
+            first, last = low, high
+        elif high > last:
+            last = high
+    if merged:
+        merged[-1] = (first, last)
     return tuple(merged)
 
 
@@ -65,39 +72,47 @@ class Room:
     def __init__(self, reaches: Reaches) -> None:
         """Keep disjoint sorted places."""
         self._reaches = reaches
-        self._highs = [reach.high for reach in reaches]
+        self._highs = [high for _, high in reaches]
 
     @classmethod
-    def between(cls, begin: float, end: float, blocked: Iterable[Interval]) -> Room:
+    def between(cls, begin: float, end: float, blocked: Iterable[tuple[float, float]]) -> Room:
         """Leave the inside of the blocked intervals out, to within `SLACK`."""
         free: list[Reach] = []
         reached = begin
-        for low, high in sorted((zone.begin + SLACK, zone.end - SLACK) for zone in blocked):
+        for low, high in sorted([(low + SLACK, high - SLACK) for low, high in blocked]):
             if low >= high or high <= reached:
                 continue
             if low >= end:
                 break
             if low >= reached:
-                free.append(Reach(reached, low))
+                free.append((reached, low))
             reached = high
         if reached <= end:
-            free.append(Reach(reached, end))
+            free.append((reached, end))
         return cls(tuple(free))
 
     def meet(self, reaches: Reaches) -> Reaches:
         """Return what of a set of places lies in the room."""
         met: list[Reach] = []
+        places, highs = self._reaches, self._highs
+        count = len(places)
         for low, high in reaches:
-            position = bisect_left(self._highs, low)
-            while position < len(self._reaches) and self._reaches[position].low <= high:
-                place = self._reaches[position]
-                met.append(Reach(max(low, place.low), min(high, place.high)))
+            position = bisect_left(highs, low)
+            while position < count:
+                begin, end = places[position]
+                if begin > high:
+                    break
+                # calls of min and max would be a third of all the time
+                met.append((low if low > begin else begin, high if high < end else end))  # noqa: FURB136
                 position += 1
-        return _merged(met)
+        return tuple(met) if len(met) < 2 else _joined(met)  # noqa: PLR2004  one place has none to merge with
 
 
 def _shifted(reaches: Reaches, least: float, most: float) -> Reaches:
-    return _merged(Reach(low + least, high + most) for low, high in reaches)
+    if len(reaches) == 1:
+        ((low, high),) = reaches
+        return ((low + least, high + most),)
+    return _joined([(low + least, high + most) for low, high in reaches])
 
 
 def _without(reaches: Reaches, seen: Reaches) -> Reaches:
@@ -105,17 +120,17 @@ def _without(reaches: Reaches, seen: Reaches) -> Reaches:
     left: list[Reach] = []
     for low, high in reaches:
         begin, met = low, False
-        for known in seen:
-            if known.high < begin:
+        for known_low, known_high in seen:
+            if known_high < begin:
                 continue
-            if known.low > high:
+            if known_low > high:
                 break
             met = True
-            if known.low > begin:
-                left.append(Reach(begin, known.low))
-            begin = known.high
+            if known_low > begin:
+                left.append((begin, known_low))
+            begin = known_high
         if begin < high or not met:
-            left.append(Reach(begin, high))
+            left.append((begin, high))
     return tuple(left)
 
 
@@ -130,32 +145,15 @@ def _nearest(reaches: Reaches, place: float) -> float | None:
 def _latest(reaches: Reaches, low: float, high: float) -> float | None:
     """Return the latest place of a set between two limits, to within `SLACK`; None when there is none."""
     best: float | None = None
-    for reach in reaches:
-        if reach.low <= high + SLACK and reach.high >= low - SLACK:
-            best = max(min(high, reach.high), reach.low)
+    for begin, end in reaches:
+        if begin <= high + SLACK and end >= low - SLACK:
+            best = max(min(high, end), begin)
     return best
-
-
-class Layers:
-    """The sets of one weld by the number of cut pieces so far; from the last layer kept on, nothing more can be reached."""
-
-    __slots__ = ("first", "sets")
-
-    def __init__(self, first: int, sets: list[Reaches]) -> None:
-        """Keep the sets, `sets[0]` being that of `first` cut pieces."""
-        self.first = first
-        self.sets = sets
-
-    def at(self, cut: int) -> Reaches:
-        """Return the places that can be reached with at most so many cut pieces."""
-        if cut < self.first:
-            return ()
-        return self.sets[min(cut - self.first, len(self.sets) - 1)]
 
 
 def _fewest(begin: float, end: float, pitch: float, shortest: float, room: Room) -> list[Reaches] | None:
     """Return the places of each weld over all layouts with the fewest welds, begin and end among them; None if there is none."""
-    forward: list[Reaches] = [(Reach(begin, begin),)]
+    forward: list[Reaches] = [((begin, begin),)]
     seen: Reaches = ()
     for _ in range(2 * math.ceil((end - begin) / pitch) + 1):
         ahead = _shifted(forward[-1], shortest, pitch)
@@ -165,10 +163,10 @@ def _fewest(begin: float, end: float, pitch: float, shortest: float, room: Room)
         if not fresh:
             return None
         forward.append(fresh)
-        seen = _merged(reach for reach in (*seen, *fresh) if reach.high >= fresh[0].low)
+        seen = _merged(reach for reach in (*seen, *fresh) if reach[1] >= fresh[0][0])
     else:
         return None
-    windows: list[Reaches] = [(Reach(end, end),)]
+    windows: list[Reaches] = [((end, end),)]
     for places in reversed(forward):
         # widened by SLACK, so that a place reached by a hair is not lost on the way back
         behind = _shifted(windows[-1], -pitch - SLACK, -shortest + SLACK)
@@ -176,30 +174,94 @@ def _fewest(begin: float, end: float, pitch: float, shortest: float, room: Room)
     return windows[::-1]
 
 
-def _layered(windows: list[Reaches], pitch: float, shortest: float) -> list[Layers]:
-    """Split the places of each weld by the fewest cut pieces that lead there."""
-    layers = [Layers(0, [windows[0]])]
-    for window in windows[1:]:
-        room = Room(tuple(Reach(low - SLACK, high + SLACK) for low, high in window))
-        before = layers[-1]
-        first = before.first
-        sets: list[Reaches] = []
-        for cut in range(before.first, before.first + len(before.sets) + 1):
-            whole = _shifted(before.at(cut), pitch, pitch)
-            short = _shifted(before.at(cut - 1), shortest, pitch)
-            reached = room.meet(_merged((*whole, *short)))
-            if not sets and not reached:
-                first = cut + 1
+def _rows(windows: list[Reaches], pitch: float, shortest: float) -> list[list[Reaches]]:
+    """Split the places of each weld by the cut pieces that lead there: row c has those reached with at most c of them.
+
+    Rows are made one after the other, until one reaches the end; it is the fewest cut pieces that do.
+    """
+    rooms = [Room(tuple([(low - SLACK, high + SLACK) for low, high in window])) for window in windows[1:]]
+    rows: list[list[Reaches]] = []
+    fewer: list[Reaches] = [()] * len(windows)
+    for _ in windows:
+        reached = windows[0]
+        row = [reached]
+        for room, before in zip(rooms, fewer, strict=False):
+            if reached or before:
+                whole, short = _shifted(reached, pitch, pitch), _shifted(before, shortest, pitch)
+                reached = room.meet(_merged((*whole, *short)) if whole and short else whole or short)
+            row.append(reached)
+        rows.append(row)
+        if reached:
+            break
+        fewer = row
+    return rows
+
+
+def _first_blocked(place: float, step: float, count: int, zones: Sequence[tuple[float, float]]) -> int | None:
+    """Walk `count` steps; return which one first ends inside a zone, `count + 1` if none does, None if it is too close to tell.
+
+    Args:
+        place: where the walk begins [m].
+        step: its step; ahead where above zero, else back [m].
+        count: how many steps.
+        zones: where none may end, sorted, in the order of their begins.
+    """
+    ahead = step > 0.0
+    position, last = (0, len(zones)) if ahead else (len(zones) - 1, -1)
+    for number in range(1, count + 1):
+        place += step
+        while position != last:
+            low, high = zones[position]
+            if (high + CLOSE < place) if ahead else (low - CLOSE > place):
+                position += 1 if ahead else -1
                 continue
-            sets.append(reached)
-        while len(sets) > 1 and sets[-1] == sets[-2]:
-            sets.pop()
-        layers.append(Layers(first, sets))
-    return layers
+            if low + CLOSE < place < high - CLOSE:
+                return number
+            if low - CLOSE <= place <= high + CLOSE:
+                return None
+            break
+    return count + 1
+
+
+def _one_cut(
+    begin: float, end: float, pitch: float, shortest: float, zones: Sequence[tuple[float, float]]
+) -> tuple[float, ...] | None:
+    """Lay a run with one cut piece if that can be done with the fewest pieces of all, the cut as late as it can be.
+
+    With n = ceil(L / pitch) pieces, the fewest there can be, and one of them cut, the welds before the cut stand whole strings
+    from the begin and those after it whole strings from the end. So the cut is as late as the first of the former that is
+    blocked, and the layout stands if all of the latter from there on are free: a walk from either side tells. Most runs are
+    laid so; None where this one is not, or where a place is so close to a limit that only exact sets can tell.
+    """
+    length = end - begin
+    pieces = math.ceil(length / pitch)
+    if pieces <= 1:
+        return () if shortest <= length <= pitch else None
+    if not CLOSE < pieces * pitch - length < pitch - shortest - CLOSE:
+        return None  # it can be laid without a cut, or needs two
+    if any(first[1] > second[0] for first, second in pairwise(zones)):
+        return None
+    blocked = _first_blocked(begin, pitch, pieces - 1, zones)
+    if blocked is None:
+        return None
+    after = _first_blocked(end, -pitch, pieces - blocked, zones)
+    if after is None or after <= pieces - blocked:
+        return None
+    welds: list[float] = []
+    place = begin
+    for _ in range(blocked - 1):
+        place += pitch
+        welds.append(place)
+    behind: list[float] = []
+    place = end
+    for _ in range(pieces - blocked):
+        place -= pitch
+        behind.append(place)
+    return (*welds, *reversed(behind))
 
 
 def weld_places(
-    begin: float, end: float, *, pitch: float, shortest: float, blocked: Iterable[Interval] = ()
+    begin: float, end: float, *, pitch: float, shortest: float, blocked: Iterable[tuple[float, float]] = ()
 ) -> tuple[float, ...] | None:
     """Return where the field welds inside a run stand, fewest first; None when the run cannot be laid.
 
@@ -215,21 +277,25 @@ def weld_places(
     >>> weld_places(0.0, 801.0, pitch=400.0, shortest=5.0)
     (400.0, 796.0)
     """
-    windows = _fewest(begin, end, pitch, shortest, Room.between(begin, end, blocked))
+    zones = sorted(blocked)
+    plain = _one_cut(begin, end, pitch, shortest, zones)
+    if plain is not None:
+        return plain
+    windows = _fewest(begin, end, pitch, shortest, Room.between(begin, end, zones))
     if windows is None:
         return None
-    layers = _layered(windows, pitch, shortest)
-    cut = layers[-1].first
+    rows = _rows(windows, pitch, shortest)
+    cut = len(rows) - 1
     place = end
     welds: list[float] = []
-    for before in reversed(layers[1:-1]):
+    for weld in range(len(windows) - 2, 0, -1):
         # cut the later piece rather than the earlier one
-        short = _latest(before.at(cut - 1), place - pitch, place - shortest)
+        short = _latest(rows[cut - 1][weld], place - pitch, place - shortest) if cut else None
         if short is not None:
             cut -= 1
             place = short
         else:
-            whole = _nearest(before.at(cut), place - pitch)
+            whole = _nearest(rows[cut][weld], place - pitch)
             assert whole is not None
             place = whole
         welds.append(place)
@@ -254,15 +320,19 @@ def allot(pieces: Sequence[float], *, string: float, saw: float) -> tuple[tuple[
     ((0, 2), (1,))
     """
     cut: list[list[int]] = []
-    left: list[float] = []
+    left: list[tuple[float, int]] = []  # what is left of each string, the shortest first
     for position in sorted(range(len(pieces)), key=lambda index: (-pieces[index], index)):
         need = pieces[position]
-        fits = [index for index, rest in enumerate(left) if rest + SLACK >= need]
-        if fits:
-            best = min(fits, key=lambda index: (left[index], index))
+        fit = bisect_left(left, need, key=_holds)
+        if fit < len(left):
+            rest, best = left.pop(fit)
             cut[best].append(position)
-            left[best] -= need + saw
+            insort(left, (rest - (need + saw), best))
         else:
+            insort(left, (string - need - saw, len(cut)))
             cut.append([position])
-            left.append(string - need - saw)
     return tuple(tuple(chosen) for chosen in cut)
+
+
+def _holds(left: tuple[float, int]) -> float:
+    return left[0] + SLACK

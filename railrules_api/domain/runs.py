@@ -14,13 +14,13 @@ it does not, no claim is made.
 
 from __future__ import annotations
 
-from bisect import bisect_right
+import math
+from bisect import bisect_left, bisect_right
 from contextlib import suppress
 from itertools import pairwise
 from typing import TYPE_CHECKING, Final, Literal, NamedTuple
 
 from railrules_api.domain.errors import RefusedError, refuse
-from railrules_api.domain.intervals import Interval, union
 from railrules_api.domain.layout import SLACK, allot, weld_places
 from railrules_api.domain.strings import Along, Closing, Laying, Rail, RailRun
 
@@ -57,13 +57,20 @@ class Cut(NamedTuple):
 
     Attributes:
         run: the run.
-        places: stations of its begin, its welds and its end [m].
+        welds: where its welds stand along the rail [m].
         steel: length of rail of each piece [m].
+        along: the rail.
     """
 
     run: Run
-    places: tuple[float, ...]
+    welds: tuple[float, ...]
     steel: tuple[float, ...]
+    along: Along
+
+    @property
+    def places(self) -> tuple[float, ...]:
+        """Stations of its begin, its welds and its end [m]; worked out where they are wanted, as most layouts are not taken."""
+        return (self.run.begin, *self.along.stations(self.welds), self.run.end)
 
 
 def joined_runs(runs: Sequence[RailRun]) -> list[Run]:
@@ -113,20 +120,25 @@ class Layer:
         self.shortest = given.minimum_piece - self.take
         self.stagger = given.stagger
         self.along = {rail: Along(rail, given.curves, given.rail_centres) for rail in ("left", "right")}
-        self.keep_outs: list[Interval] = []
+        self.keep_outs: list[tuple[float, float]] = []
+        self._limits: dict[Run, tuple[float, float]] = {}
         for position, place in enumerate(given.keep_outs):
             if place.end < place.begin:
                 raise refuse("keep_outs", position, "end", reason="end lies before begin", value=place.end, minimum=place.begin)
-            self.keep_outs.append(Interval(place.begin - place.distance, place.end + place.distance))
+            self.keep_outs.append((place.begin - place.distance, place.end + place.distance))
 
     def limits(self, run: Run) -> tuple[float, float]:
         """Return a run's limits along its rail, as if a weld closed both ends."""
+        known = self._limits.get(run)
+        if known is not None:
+            return known
         along = self.along[run.rail]
         begin, end = along.length(run.begin), along.length(run.end)
         if run.closings[0] not in WELDED:
             begin += self.take / 2
         if run.closings[1] not in WELDED:
             end -= self.take / 2
+        self._limits[run] = begin, end
         return begin, end
 
     def lay(self, runs: Sequence[Run], clear_of: Sequence[float], *, backward: bool = False) -> list[Cut]:
@@ -140,42 +152,52 @@ class Layer:
         Raises:
             RefusedError: a run cannot be laid.
         """
-        zones = [
-            *self.keep_outs,
-            *(Interval(place - self.stagger, place + self.stagger) for place in clear_of if self.stagger > 0.0),
-        ]
-        merged = union(zones)
+        zones = list(self.keep_outs)
+        if self.stagger > 0.0:
+            zones += [(place - self.stagger, place + self.stagger) for place in clear_of]
+        merged = _merged(zones)
+        begins, ends = [begin for begin, _ in merged], [end for _, end in merged]
         laid: list[Cut] = []
         for run in runs:
             along = self.along[run.rail]
             begin, end = self.limits(run)
-            blocked = [
-                Interval(along.length(zone.begin), along.length(zone.end))
-                for zone in merged[_first_beyond(merged, run.begin) :]
-                if zone.begin < run.end
-            ]
+            first, beyond = bisect_right(ends, run.begin), bisect_left(begins, run.end)
+            blocked = list(zip(along.lengths(begins[first:beyond]), along.lengths(ends[first:beyond]), strict=True))
             if end - begin < self.shortest - SLACK:
                 reason = "run is shorter than the shortest piece of rail"
                 raise refuse(
                     "runs", run.position, "end", reason=reason, value=run.end, minimum=run.begin + self.shortest + self.take
                 )
             if backward:
-                turned = [Interval(-zone.end, -zone.begin) for zone in blocked]
+                turned = [(-high, -low) for low, high in reversed(blocked)]
                 found = weld_places(-end, -begin, pitch=self.pitch, shortest=self.shortest, blocked=turned)
-                welds = None if found is None else tuple(-weld for weld in reversed(found))
+                welds = None if found is None else tuple([-weld for weld in reversed(found)])
             else:
                 welds = weld_places(begin, end, pitch=self.pitch, shortest=self.shortest, blocked=blocked)
             if welds is None:
                 reason = "no layout keeps every field weld out of the keep-outs and clear of the ends of the other rail"
                 raise refuse("runs", run.position, reason=reason)
-            edges = (begin, *welds, end)
-            steel = tuple(after - before + self.take for before, after in pairwise(edges))
-            laid.append(Cut(run, (run.begin, *(along.station(weld) for weld in welds), run.end), steel))
+            take = self.take
+            steel = tuple([after - before + take for before, after in pairwise((begin, *welds, end))])
+            laid.append(Cut(run, welds, steel, along))
         return laid
 
 
-def _first_beyond(zones: Sequence[Interval], station: float) -> int:
-    return bisect_right(zones, station, key=lambda zone: zone.end)
+def _merged(zones: list[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Merge overlapping and touching zones, in order."""
+    zones.sort()
+    merged: list[tuple[float, float]] = []
+    low, high = math.inf, -math.inf
+    for begin, end in zones:
+        if begin <= high:
+            high = max(high, end)
+        else:
+            if low <= high:
+                merged.append((low, high))
+            low, high = begin, end
+    if low <= high:
+        merged.append((low, high))
+    return merged
 
 
 def both_rails(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[list[Cut], int]:
@@ -204,7 +226,11 @@ def both_rails(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[list[Cut]
     if not found:
         reason = "no layout found that holds the stagger beside the keep-outs"
         raise refuse("stagger", reason=reason, value=layer.stagger)
-    return min(found, key=lambda cuts: (*_rank(cuts, layer.string), len(_allotted(cuts, layer.string, saw)))), bound
+    ranks = [_rank(cuts, layer.string) for cuts in found]
+    best = [cuts for cuts, rank in zip(found, ranks, strict=True) if rank == min(ranks)]
+    if len(best) == 1:
+        return best[0], bound
+    return min(best, key=lambda cuts: len(_allotted(cuts, layer.string, saw))), bound
 
 
 def _ends(runs: Sequence[Run]) -> list[float]:
@@ -213,7 +239,8 @@ def _ends(runs: Sequence[Run]) -> list[float]:
 
 def short_pieces(cuts: Sequence[Cut], string: float) -> list[float]:
     """Return the lengths of the pieces that are not whole strings."""
-    return [steel for cut in cuts for steel in cut.steel if steel < string - WHOLE]
+    whole = string - WHOLE
+    return [steel for cut in cuts for steel in cut.steel if steel < whole]
 
 
 def _rank(cuts: Sequence[Cut], string: float) -> tuple[int, int]:

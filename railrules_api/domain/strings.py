@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from dataclasses import dataclass
-from typing import Annotated, Literal, NamedTuple
+from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple
 
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.track import Curve, Station, radius_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
 
 Rail = Literal["left", "right"]
 PlantProcess = Literal["flash-butt", "gas-pressure"]
@@ -306,3 +309,35 @@ class Along:
             return self._stations[0] + (length - self._lengths[0])
         index = bisect_right(self._lengths, length) - 1
         return self._stations[index] + (length - self._lengths[index]) / self._rates[index]
+
+    def lengths(self, stations: Iterable[float]) -> list[float]:
+        """Return the lengths of rail up to stations that rise: the same as `length` of each, without looking each one up."""
+        knots, places, rates = self._stations, self._lengths, self._rates
+        found: list[float] = []
+        index, last = -1, len(knots) - 1
+        for station in stations:
+            if station <= knots[0]:
+                found.append(places[0] + (station - knots[0]))
+                continue
+            if index < 0:
+                index = bisect_right(knots, station) - 1
+            while index < last and knots[index + 1] <= station:
+                index += 1
+            found.append(places[index] + rates[index] * (station - knots[index]))
+        return found
+
+    def stations(self, lengths: Iterable[float]) -> list[float]:
+        """Return the stations up to which the rail has lengths that rise: the same as `station` of each."""
+        knots, places, rates = self._lengths, self._stations, self._rates
+        found: list[float] = []
+        index, last = -1, len(knots) - 1
+        for length in lengths:
+            if length <= knots[0]:
+                found.append(places[0] + (length - knots[0]))
+                continue
+            if index < 0:
+                index = bisect_right(knots, length) - 1
+            while index < last and knots[index + 1] <= length:
+                index += 1
+            found.append(places[index] + (length - knots[index]) / rates[index])
+        return found

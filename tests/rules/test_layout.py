@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from railrules_api.domain import layout
 from railrules_api.domain.intervals import Interval
 from railrules_api.domain.layout import SLACK, allot, weld_places
 
@@ -60,6 +61,27 @@ def test_the_fewest_welds_and_then_the_fewest_cuts_are_found(
         assert not any(zone.begin + 1e-5 < weld < zone.end - 1e-5 for zone in blocked)
     for before, after in itertools.pairwise((0.0, *welds, float(length))):
         assert shortest - 1e-5 < after - before < pitch + 1e-5
+
+
+def test_the_quick_way_gives_the_bits_of_the_exact_sets(monkeypatch: pytest.MonkeyPatch) -> None:
+    chosen = random.Random(20)
+    told = 0
+    for _ in range(1500):
+        pitch, shortest = chosen.uniform(100.0, 500.0), chosen.uniform(1.0, 30.0)
+        begin = chosen.uniform(-1000.0, 1000.0)
+        end = begin + pitch * chosen.choice((1.0, 3.0, chosen.uniform(0.2, 20.0)))
+        middles = [chosen.uniform(begin, end) for _ in range(chosen.randrange(8))]
+        zones = [Interval(middle - half, middle + half) for middle in middles for half in (chosen.choice((2.0, 6.0, 40.0)),)]
+        if chosen.random() < 0.5:  # the welds of the other rail
+            zones += [Interval(begin + k * pitch - 6.0, begin + k * pitch + 6.0) for k in range(round((end - begin) / pitch) + 1)]
+        quick = layout._one_cut(begin, end, pitch, shortest, sorted(zones))
+        if quick is None:
+            continue
+        told += 1
+        with monkeypatch.context() as patch:
+            patch.setattr(layout, "_one_cut", lambda *_: None)
+            assert quick == weld_places(begin, end, pitch=pitch, shortest=shortest, blocked=zones)
+    assert told > 900
 
 
 @pytest.mark.parametrize("unit", [1.0, 0.3048, 0.0254, 1200 / 3937, 1 / 3])

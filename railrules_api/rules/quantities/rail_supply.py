@@ -155,7 +155,11 @@ def evaluate(given: RailSupplyInput) -> RailSupplyResult:
     Raises:
         RefusedError: the input contradicts itself, or a run cannot be laid.
     """
-    layout = lay(given)
+    return counted(given, lay(given))
+
+
+def counted(given: RailSupplyInput, layout: Layout) -> RailSupplyResult:
+    """Count what a layout takes; `layout` is what `lay` says of the input."""
     length = layout.length
     strings = layout.strings
     plant_welds = strings * length.plant_welds

@@ -172,7 +172,15 @@ def evaluate(given: StringLayoutInput) -> StringLayoutResult:
     Raises:
         RefusedError: the input contradicts itself, or a run cannot be laid.
     """
-    layout = lay(given)
+    return placed(given, lay(given))
+
+
+def placed(given: StringLayoutInput, layout: Layout) -> StringLayoutResult:
+    """Tell a layout piece by piece; `layout` is what `lay` says of the input.
+
+    Raises:
+        RefusedError: the ends of the work blocks contradict themselves.
+    """
     closures = _closures(layout, _block_ends(given))
     return StringLayoutResult(
         string_length=layout.length.made,

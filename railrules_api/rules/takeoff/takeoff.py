@@ -10,6 +10,7 @@ from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.laying import lay
 from railrules_api.domain.track import Station, spacing_of
 from railrules_api.rules.checks import Check
 from railrules_api.rules.model import Cite, Formula, Rule, Working
@@ -170,8 +171,14 @@ def _named(section: rail.Section) -> str:
 def _rail(group: rail.Group, job: Job, workings: list[Working]) -> RailPlan:
     of, supply = _named(group.section), job.supply
     with below("supply"):
-        made = _ask(rail_supply.RULE, of, rail.supply_input(group, supply), workings)
-        laid = _ask(string_layout.RULE, of, rail.layout_input(group, supply), workings)
+        asked = rail.supply_input(group, supply)
+        # two rules tell of one layout, and nothing of a takeoff takes longer than to find it
+        layout = lay(asked)
+        made = rail_supply.counted(asked, layout)
+        workings.append(Working(rail_supply.RULE, of, asked, made))
+        where = rail.layout_input(group, supply)
+        laid = string_layout.placed(where, layout)
+        workings.append(Working(string_layout.RULE, of, where, laid))
         hauled = _ask(train_loads.RULE, of, rail.trains_input(group, supply, made), workings)
         left = rail.joints_input(group, supply, made)
         any_left = left.plain or left.insulated or left.compromise
