@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple
+from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, TypeAlias
 
 from railrules_api.domain.counting import SLACK, first_tie_from, multiples_between
 from railrules_api.domain.errors import below, refuse
@@ -214,6 +214,31 @@ def anchored_runs(
         RefusedError: the stretch, the pattern or a zone contradicts itself; paths begin with `stretch`, `zones` or the
             pattern's field.
     """
+    kept = _kept_runs(stretch)
+    for known_pattern, known_zones, known_forbidden, runs in kept:
+        if known_pattern is pattern and known_zones is zones and known_forbidden is forbidden:
+            return runs
+    runs = _anchored_runs(stretch, pattern, zones, forbidden=forbidden, pattern_field=pattern_field)
+    if isinstance(zones, tuple):  # what could change is not the same when it is asked again
+        kept.append((pattern, zones, forbidden, runs))
+    return runs
+
+
+_Kept: TypeAlias = "list[tuple[AnchorPattern, Sequence[AnchorZone], bool, tuple[Run, ...]]]"
+
+
+def _kept_runs(stretch: Stretch) -> _Kept:
+    """Return the runs of a stretch found so far: by what they were asked with, compared by identity."""
+    known: _Kept | None = getattr(stretch, "anchored", None)
+    if known is None:
+        known = []
+        object.__setattr__(stretch, "anchored", known)
+    return known
+
+
+def _anchored_runs(
+    stretch: Stretch, pattern: AnchorPattern, zones: Sequence[AnchorZone], *, forbidden: bool, pattern_field: str
+) -> tuple[Run, ...]:
     with below("stretch"):
         check(stretch)
         with below("ties"):

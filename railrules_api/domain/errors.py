@@ -6,12 +6,7 @@ without knowing what the rule does.
 
 from __future__ import annotations
 
-from contextlib import contextmanager
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
-
-if TYPE_CHECKING:
-    from collections.abc import Iterator
 
 Path = tuple[str | int, ...]
 """Where a value stands in a nested input: field names and list positions from the root."""
@@ -68,10 +63,22 @@ def refuse(
     return RefusedError(Refusal(path, reason, value, minimum, maximum, allowed))
 
 
-@contextmanager
-def below(*prefix: str | int) -> Iterator[None]:
-    """Run a block whose refusals are about a nested part of the input: put `prefix` before their paths."""
-    try:
-        yield
-    except RefusedError as error:
-        raise error.below(*prefix) from error
+class below:  # noqa: N801  reads as the statement it is: `with below("segments", 3):`
+    """Run a block whose refusals are about a nested part of the input: put `prefix` before their paths.
+
+    A takeoff enters thousands of them, so it is as little as can be.
+    """
+
+    __slots__ = ("prefix",)
+
+    def __init__(self, *prefix: str | int) -> None:
+        """Keep the path of the part."""
+        self.prefix = prefix
+
+    def __enter__(self) -> None:
+        """Nothing is to be done until a refusal comes."""
+
+    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, trace: object) -> None:
+        """Put the prefix before a refusal's paths."""
+        if isinstance(error, RefusedError):
+            raise error.below(*self.prefix) from error

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Sequence
 
 
 class Interval(NamedTuple):
@@ -31,8 +31,10 @@ def union(intervals: Iterable[Interval]) -> tuple[Interval, ...]:
     return tuple(merged)
 
 
-def subtract(interval: Interval, holes: Iterable[Interval]) -> tuple[Interval, ...]:
+def subtract(interval: Interval, holes: Sequence[Interval]) -> tuple[Interval, ...]:
     """Return what is left of an interval outside the holes, in order."""
+    if not holes:
+        return (interval,) if interval.begin < interval.end else ()
     left: list[Interval] = []
     begin = interval.begin
     for hole in union(holes):

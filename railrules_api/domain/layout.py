@@ -223,7 +223,7 @@ def _first_blocked(place: float, step: float, count: int, zones: Sequence[tuple[
     return count + 1
 
 
-def _one_cut(
+def with_one_cut(
     begin: float, end: float, pitch: float, shortest: float, zones: Sequence[tuple[float, float]]
 ) -> tuple[float, ...] | None:
     """Lay a run with one cut piece if that can be done with the fewest pieces of all, the cut as late as it can be.
@@ -278,7 +278,7 @@ def weld_places(
     (400.0, 796.0)
     """
     zones = sorted(blocked)
-    plain = _one_cut(begin, end, pitch, shortest, zones)
+    plain = with_one_cut(begin, end, pitch, shortest, zones)
     if plain is not None:
         return plain
     windows = _fewest(begin, end, pitch, shortest, Room.between(begin, end, zones))

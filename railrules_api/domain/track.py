@@ -59,8 +59,19 @@ class TieSetting:
     ]
 
 
+class _Worked:
+    """What has been worked out from a stretch, kept with it: it cannot change, and every rule of a takeoff asks again."""
+
+    __slots__ = ("anchored", "checked", "ranges", "spans")
+
+    checked: bool
+    ranges: tuple[TieRange, ...]
+    spans: tuple[Interval, ...]
+    anchored: list[tuple[object, object, object, object]]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Stretch:
+class Stretch(_Worked):
     """A stretch of track that is relaid."""
 
     begin: Station
@@ -129,6 +140,8 @@ def check(stretch: Stretch) -> None:
         RefusedError: end not beyond begin; a curve or a left-out part turned round, outside, or overlapping; high or low
             rail asked for where the stretch is not all in curves of one hand.
     """
+    if hasattr(stretch, "checked"):
+        return
     if stretch.end <= stretch.begin:
         raise refuse("end", reason="end must lie beyond begin", value=stretch.end, minimum=stretch.begin)
     reached = stretch.begin
@@ -154,6 +167,7 @@ def check(stretch: Stretch) -> None:
         if tangent or len(hands) != 1:
             reason = "high and low rail exist only where all of the stretch lies in curves of one hand"
             raise refuse("rails", reason=reason, value=stretch.rails, allowed=("both", "left", "right"))
+    object.__setattr__(stretch, "checked", True)
 
 
 def tie_ranges(stretch: Stretch) -> tuple[TieRange, ...]:
@@ -165,6 +179,9 @@ def tie_ranges(stretch: Stretch) -> tuple[TieRange, ...]:
     Raises:
         RefusedError: the stretch contradicts itself (see `check`).
     """
+    known: tuple[TieRange, ...] | None = getattr(stretch, "ranges", None)
+    if known is not None:
+        return known
     check(stretch)
     with below("ties"):
         spacing = spacing_of(stretch.ties)
@@ -182,15 +199,23 @@ def tie_ranges(stretch: Stretch) -> tuple[TieRange, ...]:
     holes = [Interval(span.begin, span.end) for span in stretch.left_out]
     origin = stretch.ties.origin
     ranges: list[TieRange] = []
+    reached, tie = math.nan, 0
     for piece, radius in pieces:
-        for part in subtract(piece, holes):
-            first = first_tie_from(part.begin, origin=origin, spacing=spacing)
-            beyond = first_tie_from(part.end, origin=origin, spacing=spacing)
+        for begin, end in subtract(piece, holes) if holes else (piece,):
+            first = tie if begin == reached else first_tie_from(begin, origin=origin, spacing=spacing)
+            beyond = first_tie_from(end, origin=origin, spacing=spacing)
+            reached, tie = end, beyond
             if beyond > first:
                 ranges.append(TieRange(first, beyond, radius))
-    return tuple(ranges)
+    found = tuple(ranges)
+    object.__setattr__(stretch, "ranges", found)
+    return found
 
 
 def worked_spans(stretch: Stretch) -> tuple[Interval, ...]:
     """Return the parts of a stretch that are not left out, in order."""
-    return subtract(Interval(stretch.begin, stretch.end), [Interval(s.begin, s.end) for s in stretch.left_out])
+    known: tuple[Interval, ...] | None = getattr(stretch, "spans", None)
+    if known is None:
+        known = subtract(Interval(stretch.begin, stretch.end), [Interval(s.begin, s.end) for s in stretch.left_out])
+        object.__setattr__(stretch, "spans", known)
+    return known
