@@ -14,7 +14,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from railrules_api.rules.ordering import Order
-    from railrules_api.rules.takeoff.takeoff import JobCheck, JobLine, TakeoffResult
+    from railrules_api.rules.takeoff.book import JobCheck, JobLine
+    from railrules_api.rules.takeoff.takeoff import TakeoffResult
     from railrules_api.units import System
 
 MEDIA_TYPE = "text/csv"

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Final
 
+from railrules_api.domain.records import lean
+
 if TYPE_CHECKING:
     from railrules_api.domain.kinds import Kind
 
@@ -12,6 +14,7 @@ SMALL: Final = ("in", "mm")
 """Units of lengths of the size of a gap, a plate or a tie spacing."""
 
 
+@lean
 @dataclass(frozen=True, slots=True)
 class Amount:
     """A value that is a count when `kind` is None, else a physical quantity in SI.

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, TypeAlias
 from railrules_api.domain.counting import SLACK, first_tie_from, multiples_between
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Station, Stretch, check, spacing_of, worked_spans
 
 if TYPE_CHECKING:
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from railrules_api.domain.patterns import AnchorPattern, AnchorsPerRailLength
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorZone:
     """Part of a line that is anchored otherwise than the plain track."""

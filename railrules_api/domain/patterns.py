@@ -11,8 +11,10 @@ from typing import Annotated, Literal
 
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpikeBand:
     """Spikes in each plate on curves of a given radius or wider."""
@@ -29,6 +31,7 @@ class SpikeBand:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpikePattern:
     """Spikes per plate by curvature, widest radius first; tangent track takes the first band."""
@@ -42,6 +45,7 @@ class SpikePattern:
     ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorsPerRailLength:
     """Anchors of jointed track, by rail length: some against the run of traffic, some against creep back."""
@@ -51,6 +55,7 @@ class AnchorsPerRailLength:
     back_up: Annotated[int, Field("Anchors per rail that hold it the other way.", at_least=0, at_most=200)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorPattern:
     """Which ties carry anchors. Neither field given: none does."""
@@ -61,6 +66,7 @@ class AnchorPattern:
     per_rail: Annotated[AnchorsPerRailLength | None, Field("Anchors per rail length of jointed track.")] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FeatureRule:
     """What a kind of fixed object asks of the relay: does the new rail go through, how are its ties and approaches anchored."""

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Curve, Station, radius_of
 
 if TYPE_CHECKING:
@@ -24,6 +25,7 @@ RailTemperatureOrNone = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StockLength:
     """Stock rails of one length in a string."""
@@ -34,6 +36,7 @@ class StockLength:
     count: Annotated[int, Field("Rails of this length in one string.", at_least=1, at_most=1000)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WeldedString:
     """How a string is made at the plant, and what of it can be laid."""
@@ -91,6 +94,7 @@ class WeldedString:
     ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RailRun:
     """One rail renewed without a break; its ends are the middles of the welds or joints that close it."""
@@ -108,6 +112,7 @@ class RailRun:
     end_closing: Annotated[Closing, Field("How the run is closed at its end; `continues` where it goes on in a touching run.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class KeepOut:
     """A place where no field weld may stand, on either rail."""
@@ -176,6 +181,7 @@ Stagger = Annotated[
 SawCut = Annotated[float, Field("Rail a saw cut takes.", kind=Kind.LENGTH, at_least=0.0, at_most=0.1, default="saw-cut")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Laying:
     """The runs to be laid, the strings, and what welds and cuts must keep to."""

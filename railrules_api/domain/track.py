@@ -15,6 +15,7 @@ from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.intervals import Interval, subtract
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 
 Station = Annotated[float, Field("Station along the line.", kind=Kind.LENGTH, at_least=-1e8, at_most=1e8)]
 Rails = Literal["both", "left", "right", "high", "low"]
@@ -24,6 +25,7 @@ CHORD = 100 * 0.3048
 """The chord of the US degree of curve: 100 ft [m]."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Span:
     """Part of a line, begin included, end not."""
@@ -32,6 +34,7 @@ class Span:
     end: Station
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Curve:
     """A curve by its limits and one of radius or degree (100-ft chord)."""
@@ -45,6 +48,7 @@ class Curve:
     hand: Annotated[Literal["left", "right"], Field("Way it turns, looking along rising stations.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TieSetting:
     """Where ties stand: one of a spacing, or a count per length (24 per 39 ft, 3,250 per mile)."""
@@ -70,6 +74,7 @@ class _Worked:
     anchored: list[tuple[object, object, object, object]]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stretch(_Worked):
     """A stretch of track that is relaid."""
@@ -82,6 +87,7 @@ class Stretch(_Worked):
     left_out: Annotated[tuple[Span, ...], Field("Parts that the work skips, such as a turnout kept in place.")] = ()
 
 
+@lean
 @dataclass(frozen=True, slots=True)
 class TieRange:
     """Consecutive ties of one curvature: `first <= number < beyond`; radius None on tangent [m]."""
@@ -140,8 +146,12 @@ def check(stretch: Stretch) -> None:
         RefusedError: end not beyond begin; a curve or a left-out part turned round, outside, or overlapping; high or low
             rail asked for where the stretch is not all in curves of one hand.
     """
-    if hasattr(stretch, "checked"):
-        return
+    if not hasattr(stretch, "checked"):
+        _check(stretch)
+        object.__setattr__(stretch, "checked", True)
+
+
+def _check(stretch: Stretch) -> None:
     if stretch.end <= stretch.begin:
         raise refuse("end", reason="end must lie beyond begin", value=stretch.end, minimum=stretch.begin)
     reached = stretch.begin
@@ -167,7 +177,6 @@ def check(stretch: Stretch) -> None:
         if tangent or len(hands) != 1:
             reason = "high and low rail exist only where all of the stretch lies in curves of one hand"
             raise refuse("rails", reason=reason, value=stretch.rails, allowed=("both", "left", "right"))
-    object.__setattr__(stretch, "checked", True)
 
 
 def tie_ranges(stretch: Stretch) -> tuple[TieRange, ...]:

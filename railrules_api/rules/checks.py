@@ -8,10 +8,12 @@ from typing import Annotated, Literal
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field
+from railrules_api.domain.records import lean
 
 Verdict = Literal["passes", "fails", "not-checked"]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Check:
     """One thing held against a limit. A check that lacks an input says so and is not passed."""

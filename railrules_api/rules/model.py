@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, Generic, Literal, NamedTuple, TypeVar
+from typing import Any, Generic, Literal, TypeVar
 
 Input = TypeVar("Input")
 Output = TypeVar("Output")
@@ -97,17 +97,27 @@ class Rule(Generic[Input, Output]):
         return self.resource or self.id.replace(".", "/")
 
 
-class Working(NamedTuple):
+class Working:
     """One use of one rule.
 
     Attributes:
         rule: the rule.
         of: part of the job it was asked for; empty for a single question.
         given: its input.
-        found: its output.
     """
 
-    rule: Rule[Any, Any]
-    of: str
-    given: Any
-    found: Any
+    __slots__ = ("_found", "given", "of", "rule")
+
+    def __init__(self, rule: Rule[Any, Any], of: str, given: Any, found: Any = None) -> None:  # noqa: ANN401  any rule's records
+        """Keep a use of a rule; without what was found, that is worked out when somebody wants to see it."""
+        self.rule = rule
+        self.of = of
+        self.given = given
+        self._found = found
+
+    @property
+    def found(self) -> Any:  # noqa: ANN401  any rule's record
+        """Its output."""
+        if self._found is None:
+            self._found = self.rule.evaluate(self.given)
+        return self._found

@@ -10,6 +10,7 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.counting import RELATIVE_SLACK
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.quantities import order as order_rule
 
 if TYPE_CHECKING:
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
 Direction = Literal["order", "recover", "work"]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ItemTerms:
     """How an item is ordered, from the catalogue.
@@ -56,6 +58,7 @@ class AllowanceTerms:
     packages: Mapping[str, tuple[str, float]] = field(default_factory=dict)
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Order:
     """The total of one item and product: exact net, allowance, rounded order, packages."""

@@ -17,8 +17,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
     from railrules_api.rules.ordering import Order
+    from railrules_api.rules.takeoff.book import JobLine
     from railrules_api.rules.takeoff.money import Money
-    from railrules_api.rules.takeoff.takeoff import JobLine, TakeoffResult
+    from railrules_api.rules.takeoff.takeoff import TakeoffResult
     from railrules_api.units import System
 
 

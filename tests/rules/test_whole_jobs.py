@@ -24,7 +24,7 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.quantities import anchors, work_plan
 from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
-from railrules_api.rules.takeoff.segments import questions, rails_of, zones_of
+from railrules_api.rules.takeoff.segments import parts_of, questions, rails_of
 from railrules_api.rules.takeoff.takeoff import RULE, Done, take_off
 from railrules_api.units import UNITS
 from tests.support.asking import ask, body_of
@@ -316,12 +316,11 @@ def test_overlapping_zones_are_never_counted_twice(seed: int, service: Service) 
     job = bound(body, service)
     # strings are not what is counted here, and objects so close leave no room for them
     counted: dict[str, int] = {}
-    zones = zones_of(enumerate(job.segments))
-    for segment in job.segments:
+    for part in parts_of(job):
         found: dict[str, Any] = {}
-        for question in questions(segment, zones.get(segment.track or "", []), found):
+        for question in questions(part, found):
             found[question.rule.id] = question.rule.evaluate(question.given)
-        counted[segment.name] = found[anchors.RULE.id].anchors
+        counted[part.segment.name] = found[anchors.RULE.id].anchors
         used = found[anchors.RULE.id].zones
         assert all(one.end <= other.begin for one, other in pairwise(used))
     assert counted == {segment.name: anchors_by_hand(job, segment) for segment in job.segments}

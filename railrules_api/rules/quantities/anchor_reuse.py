@@ -10,6 +10,7 @@ from typing import Annotated
 from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.anchors import ReappliedShare
@@ -26,6 +27,7 @@ BasePlay = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorPlace:
     """A part of the job: anchors that come off it, and anchors that it needs."""
@@ -39,6 +41,7 @@ class AnchorPlace:
     )
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorReuseInput:
     """The parts of a job between which old anchors go, one kind of new anchor."""
@@ -47,6 +50,7 @@ class AnchorReuseInput:
     base_play: BasePlay
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlaceReuse:
     """What a part of the job takes and gives."""
@@ -55,6 +59,7 @@ class PlaceReuse:
     given: Annotated[float, Field("Anchors that come off here and go back in, wherever that is.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorReuseResult:
     """Anchors needed, fit, applied again and new, over the whole job."""

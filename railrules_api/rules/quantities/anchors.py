@@ -9,6 +9,7 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.anchoring import AnchorZone, Run, anchored_runs, anchors_per_metre
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Station, Stretch, rail_count, spacing_of
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import METRES_PER_MILE, NewAnchors, mass_of, packed
@@ -41,6 +42,7 @@ AnchorsPerBag = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorsInput:
     """A stretch, the anchors of plain track, and the zones where it is otherwise."""
@@ -59,6 +61,7 @@ class AnchorsInput:
     per_bag: AnchorsPerBag = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ZoneUsed:
     """A zone as used: overlapping and touching zones of equal anchoring merged, cut to the stretch."""
@@ -73,6 +76,7 @@ class ZoneUsed:
     reasons: Annotated[tuple[str, ...], Field("What asks for it.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnchorsResult:
     """Anchors, zone by zone, new and used again."""

@@ -7,12 +7,14 @@ from typing import Annotated
 
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.checks import Check
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.joints import JointSet, TrackClass, bolts_check, lines_of, parts_of, special_lines
 from railrules_api.rules.quantities.lines import Line
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ClosingJointsInput:
     """Joints that close the runs of a layout, and what a plain one is made of."""
@@ -26,6 +28,7 @@ class ClosingJointsInput:
     track_class: TrackClass = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ClosingJointsResult:
     """Joints and their parts."""

@@ -8,6 +8,7 @@ from typing import Annotated
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import mass_of
 from railrules_api.rules.quantities.lines import Line
@@ -51,6 +52,7 @@ FullShare = Annotated[
 BallastDensity = Annotated[float | None, Field("Bulk density of the ballast.", kind=Kind.DENSITY, above=0.0, at_most=5000.0)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CribbingInput:
     """Anchors to apply, and the pocket each needs in the ballast."""
@@ -63,6 +65,7 @@ class CribbingInput:
     ballast_density: BallastDensity = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CribbingResult:
     """Ballast to move aside."""

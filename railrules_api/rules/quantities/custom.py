@@ -9,6 +9,7 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import joint_count, mass_of, ranges_of, worked_length
@@ -18,6 +19,7 @@ NOISE = 1e-9
 """Share of its parts that a count may fall below zero by and still be none."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CustomInput:
     """A stretch, an item of the caller's own, and how it is counted; what is left out adds nothing."""
@@ -44,6 +46,7 @@ class CustomInput:
     mass_each: Annotated[float | None, Field("Mass of one piece.", kind=Kind.MASS, above=0.0, at_most=1e6)] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CustomResult:
     """The item's count, unrounded, by what it goes by."""

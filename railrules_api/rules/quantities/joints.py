@@ -11,6 +11,7 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
@@ -21,6 +22,7 @@ NOISE = 1e-9
 """What a joint count may miss a whole number by and still be it."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class JointSet:
     """What a plain joint is made of."""
@@ -73,6 +75,7 @@ SectionChanges = Annotated[
 TrackClass = Annotated[int | None, Field("Class of track, for the check of bolts.", at_least=1, at_most=5)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class JointsInput(JointSet):
     """A stretch of jointed track and what its joints are made of."""
@@ -88,6 +91,7 @@ class JointsInput(JointSet):
     welded: Annotated[bool | None, Field("The joints stand in continuous welded rail; left out: in jointed track.")] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class JointsResult:
     """Joints and their parts, unrounded."""

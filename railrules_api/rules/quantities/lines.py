@@ -8,8 +8,10 @@ from typing import Annotated
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Line:
     """A net amount of one item, neither allowance nor rounding in it."""

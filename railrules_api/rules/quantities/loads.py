@@ -10,9 +10,11 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.model import Cite, Formula, Rule
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Goods:
     """An item to haul."""
@@ -24,6 +26,7 @@ class Goods:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Vehicle:
     """A kind of truck or car."""
@@ -33,6 +36,7 @@ class Vehicle:
     items: Annotated[tuple[str, ...], Field("Items that it carries; left out: all of them.", most_items=200)] = ()
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LoadsInput:
     """What is hauled, and in what."""
@@ -43,6 +47,7 @@ class LoadsInput:
     ] = ()
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class VehicleLoads:
     """The loads of one kind of vehicle."""
@@ -52,6 +57,7 @@ class VehicleLoads:
     loads: Annotated[int, Field("Loads, rounded up.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GoodsLoads:
     """One item as it is hauled."""
@@ -62,6 +68,7 @@ class GoodsLoads:
     loads: Annotated[tuple[VehicleLoads, ...], Field("Loads of this item alone, by each vehicle that carries it.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LoadsResult:
     """Tons by item and in all, and loads of each vehicle."""

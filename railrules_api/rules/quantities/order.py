@@ -10,9 +10,11 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.model import Cite, Formula, Rule
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OrderInput:
     """A job's total of one item and how it is bought."""
@@ -39,6 +41,7 @@ class OrderInput:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OrderResult:
     """What to order."""

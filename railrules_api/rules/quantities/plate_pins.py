@@ -9,6 +9,7 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.counting import multiples_between
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, ranges_of
@@ -31,6 +32,7 @@ PinMass = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlatePinsInput:
     """A stretch and how its plates are pinned."""
@@ -43,6 +45,7 @@ class PlatePinsInput:
     pin_mass: PinMass = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlatePinsResult:
     """Pins and where they go."""

@@ -8,6 +8,7 @@ from typing import Annotated
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import RenewedShare, TieKind, held_by_others, kept_ties, ranges_of
@@ -38,6 +39,7 @@ Coverage = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PreservativeInput:
     """A stretch, the plate whose seats are adzed, and the coats they get."""
@@ -72,6 +74,7 @@ class PreservativeInput:
     coverage: Coverage
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PreservativeResult:
     """Bared wood and what it takes, unrounded."""

@@ -8,6 +8,7 @@ from typing import Annotated
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import METRES_PER_MILE
 from railrules_api.rules.quantities.lines import Line
@@ -16,6 +17,7 @@ POUNDS_PER_YARD = 0.9144 / 0.45359237
 """Pounds per yard in one kg/m."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RailMassInput:
     """A section and a length of it."""
@@ -39,6 +41,7 @@ class RailMassInput:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RailMassResult:
     """Mass of the rail, and per mile in every ton."""

@@ -9,6 +9,7 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.laying import Layout, lay
+from railrules_api.domain.records import lean
 from railrules_api.domain.strings import Laying
 from railrules_api.rules.common import OWN_STANDARDS
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
@@ -60,6 +61,7 @@ TestWeldRail = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RailSupplyInput(Laying):
     """The runs and strings of a layout, the section, and what the plant loses."""
@@ -87,6 +89,7 @@ class RailSupplyInput(Laying):
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RailSupplyResult:
     """What is made, laid and left over."""

@@ -11,6 +11,7 @@ from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.patterns import AnchorPattern
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import (
@@ -73,6 +74,7 @@ RecoveredShare = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SalvageInput:
     """A stretch and the old track in it."""
@@ -189,6 +191,7 @@ class SalvageInput:
     car_capacity: Annotated[float | None, Field("Load of one car.", kind=Kind.MASS, above=0.0, at_most=1e6)] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SalvageResult:
     """What comes out, unrounded."""

@@ -9,6 +9,7 @@ from typing import Annotated, Final
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 
@@ -20,6 +21,7 @@ NOISE: Final = 1e-9
 """Share of it that two ways of giving the same degree may differ by."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SoundTiesInput:
     """Class of track, place, and the sound ties found there."""
@@ -35,6 +37,7 @@ class SoundTiesInput:
     )
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SoundTiesResult:
     """The least number and the verdict."""

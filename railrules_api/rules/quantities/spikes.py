@@ -9,6 +9,7 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import (
@@ -65,6 +66,7 @@ SpikesPerKeg = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpikesInput:
     """A stretch and how its plates are spiked."""
@@ -80,6 +82,7 @@ class SpikesInput:
     per_keg: SpikesPerKeg = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpikesInBand:
     """What one band of the pattern comes to."""
@@ -94,6 +97,7 @@ class SpikesInBand:
     )
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpikesResult:
     """Spikes to drive, unrounded where joints are an average."""

@@ -13,6 +13,7 @@ from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.laying import lay
 from railrules_api.domain.layout import SLACK
+from railrules_api.domain.records import lean
 from railrules_api.domain.strings import Laying, Rail
 from railrules_api.domain.track import Station
 from railrules_api.rules.common import OWN_STANDARDS
@@ -27,6 +28,7 @@ if TYPE_CHECKING:
 MOST_BLOCKS = 1000
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BlockEnd:
     """Where the work of one track occupancy is to end."""
@@ -34,6 +36,7 @@ class BlockEnd:
     station: Station
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StringLayoutInput(Laying):
     """What is laid, and where work stops for the day."""
@@ -45,6 +48,7 @@ class StringLayoutInput(Laying):
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlacedPiece:
     """A string or a part of one as it lies."""
@@ -59,6 +63,7 @@ class PlacedPiece:
     whole: Annotated[bool, Field("Whether the string lies uncut.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlacedWeld:
     """A field weld by the station of its middle."""
@@ -68,6 +73,7 @@ class PlacedWeld:
     kind: Annotated[Literal["junction", "weld", "compromise-weld"], Field("Between pieces, or closing a run.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Offcut:
     """What is left of a string that was cut."""
@@ -76,6 +82,7 @@ class Offcut:
     length: Annotated[float, Field("Rail left.", kind=Kind.LENGTH)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BlockClosure:
     """A temporary closure from new rail to old at the end of a work block."""
@@ -86,6 +93,7 @@ class BlockClosure:
     at_string_end: Annotated[bool, Field("False where the block ends inside a string, which then waits unlaid or is cut.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StringLayoutResult:
     """Every piece, weld, offcut and closure."""

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
@@ -64,6 +65,7 @@ RailBase = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TiePlatesInput:
     """A stretch and the plate that goes under its rail."""
@@ -79,6 +81,7 @@ class TiePlatesInput:
     rail_base: RailBase = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TiePlatesResult:
     """Plates needed, by hand and by weight."""

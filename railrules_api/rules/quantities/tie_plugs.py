@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import (
@@ -54,6 +55,7 @@ PlugsPerBundle = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TiePlugsInput:
     """A stretch, the old spikes at its ties, and what fills their holes."""
@@ -70,6 +72,7 @@ class TiePlugsInput:
     per_bundle: PlugsPerBundle = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TiePlugsResult:
     """Holes to fill and what fills them, unrounded."""

@@ -10,6 +10,7 @@ from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import below
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, spacing_of, tie_ranges
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
@@ -24,6 +25,7 @@ NOISE: Final = 1e-9
 """Share of it that two ways of giving the same spacing may differ by."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TiesInput:
     """A stretch and the share of its ties that is renewed."""
@@ -39,6 +41,7 @@ class TiesInput:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TiesResult:
     """Ties that stand, stay and are renewed."""

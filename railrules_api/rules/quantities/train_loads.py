@@ -10,6 +10,7 @@ from railrules_api.domain.counting import RELATIVE_SLACK, round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.lines import Line
 
@@ -52,6 +53,7 @@ UnloadedAtOnce = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TrainLoadsInput:
     """The strings and the train."""
@@ -94,6 +96,7 @@ class TrainLoadsInput:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TrainLoad:
     """One train."""
@@ -106,6 +109,7 @@ class TrainLoad:
     mass: Annotated[float, Field("Rail on it.", kind=Kind.MASS, answer=("short_ton", "t"))]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TrainLoadsResult:
     """Capacity, cars and trains."""

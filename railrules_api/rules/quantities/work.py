@@ -10,6 +10,7 @@ from railrules_api.domain.anchoring import AnchorZone, anchored_runs
 from railrules_api.domain.fields import Field, Taken, slots_of
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.patterns import AnchorPattern
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities import work_plan
@@ -56,6 +57,7 @@ BoredShare = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WorkInput(Production):
     """A stretch, what holds its rail now and what is to hold it, and production rates."""
@@ -79,6 +81,7 @@ class WorkInput(Production):
     elastic_fasteners: Annotated[bool | None, Field("The fastenings hold the rail lengthwise; left out: they do not.")] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WorkResult(WorkPlanResult):
     """Operations on a stretch in trade order, and which of them sets the pace."""

@@ -11,6 +11,7 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import METRES_PER_MILE
 
@@ -56,6 +57,7 @@ ON_RAIL: Final[frozenset[Task]] = frozenset({"roll-out-rail", "set-rail"})
 """Operations measured in length of rail; all others go by the piece."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ProductionRate:
     """What one crew or machine does of one operation in a time."""
@@ -66,6 +68,7 @@ class ProductionRate:
     crews: Annotated[int, Field("Crews or machines at work on it side by side.", at_least=1, at_most=100)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Production:
     """The user's own production: rates by operation, the working day, track occupancies."""
@@ -81,6 +84,7 @@ class Production:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OperationAmount:
     """How much there is of one operation."""
@@ -89,6 +93,7 @@ class OperationAmount:
     amount: Annotated[Amount, Field("How much of it: pieces, or a length of rail for operations on rail.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WorkPlanInput(Production):
     """Amounts of operations on some track, and the user's own production."""
@@ -100,6 +105,7 @@ class WorkPlanInput(Production):
     ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Operation:
     """One operation of the gang."""
@@ -116,6 +122,7 @@ class Operation:
     occupancies: Annotated[float | None, Field("Track occupancies, rounded up.")] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WorkPlanResult:
     """Operations in trade order, and which of them sets the pace."""

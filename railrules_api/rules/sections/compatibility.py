@@ -17,6 +17,7 @@ from railrules_api.domain.profile.compatibility import (
     FittingLimits,
     compare_sections,
 )
+from railrules_api.domain.records import lean
 from railrules_api.rules import words
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.common import OWN_STANDARDS
@@ -74,6 +75,7 @@ RunOffRun = Annotated[
 ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SectionCompatibilityInput:
     """The rail that lies there and the rail that replaces or joins it."""
@@ -113,6 +115,7 @@ class SectionCompatibilityInput:
     run_off_run: RunOffRun
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SectionCompatibilityResult:
     """What serves, what does not, and why; what is not known is left out. Differences are new less old."""

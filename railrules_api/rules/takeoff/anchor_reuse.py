@@ -6,13 +6,10 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from railrules_api.domain.errors import below
 from railrules_api.rules.quantities import anchor_reuse, anchors, salvage
-from railrules_api.rules.takeoff.segments import AnchorsAgain, anchors_input, stretch_of
+from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, anchors_input
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
-
-    from railrules_api.domain.anchoring import AnchorZone
-    from railrules_api.rules.takeoff.job import Job, Segment
+    from collections.abc import Sequence
 
 
 class Pool(NamedTuple):
@@ -29,32 +26,31 @@ class Pool(NamedTuple):
     given: anchor_reuse.AnchorReuseInput
 
 
-def _place(segment: Segment, zones: Sequence[AnchorZone]) -> anchor_reuse.AnchorPlace:
-    old, new = segment.old, segment.new
+def _place(part: Part) -> anchor_reuse.AnchorPlace:
+    old, new = part.segment.old, part.segment.new
     return anchor_reuse.AnchorPlace(
-        needed=float(anchors.evaluate(anchors_input(segment, zones)).anchors),
-        recovered=salvage.anchors_recovered(stretch_of(segment), old.anchors, old.recovered_share),
+        needed=float(anchors.evaluate(anchors_input(part)).anchors),
+        recovered=salvage.anchors_recovered(part.stretch, old.anchors, old.recovered_share),
         fit_share=new.anchors_reapplied_share,
         rail_base=new.base_width,
         old_rail_base=old.base_width,
     )
 
 
-def pools_of(job: Job, zones: Mapping[str, Sequence[AnchorZone]]) -> tuple[Pool, ...]:
+def pools_of(parts: Sequence[Part]) -> tuple[Pool, ...]:
     """Return the pools of a job in which any anchor is to be applied again: by product, and by base of the new rail."""
     by_kind: dict[tuple[str, float | None], list[int]] = {}
-    for position, segment in enumerate(job.segments):
+    for position, (segment, _, _) in enumerate(parts):
         by_kind.setdefault((segment.new.anchor_id or "", segment.new.base_width), []).append(position)
     pools = []
     for (product, _), positions in by_kind.items():
-        if not any(job.segments[position].new.anchors_reapplied_share for position in positions):
+        if not any(parts[position].segment.new.anchors_reapplied_share for position in positions):
             continue
         places = []
         for position in positions:
-            segment = job.segments[position]
             with below("segments", position):
-                places.append(_place(segment, zones.get(segment.track or "", ())))
-        play = job.segments[positions[0]].new.anchor_base_play
+                places.append(_place(parts[position]))
+        play = parts[positions[0]].segment.new.anchor_base_play
         given = anchor_reuse.AnchorReuseInput(places=tuple(places), base_play=play)
         pools.append(Pool(product, tuple(positions), given))
     return tuple(pools)

@@ -11,8 +11,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
 
     from railrules_api.rules.ordering import Direction, ItemTerms, Order
+    from railrules_api.rules.takeoff.book import JobLine
     from railrules_api.rules.takeoff.job import Hauling
-    from railrules_api.rules.takeoff.takeoff import JobLine
 
 
 def check_items(hauling: Hauling | None, terms: Mapping[str, ItemTerms], lines: Iterable[JobLine]) -> None:

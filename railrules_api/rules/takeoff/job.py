@@ -9,6 +9,7 @@ from typing import Annotated, Literal
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.patterns import AnchorPattern, FeatureRule
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Curve, Rails, Span, Station, TieSetting
 from railrules_api.rules.common import Area
 from railrules_api.rules.quantities import joints
@@ -67,6 +68,7 @@ def _mass(about: str, by: str, table: str, column: str, most: float) -> Field:
     return Field(about, kind=Kind.MASS, above=0.0, at_most=most, taken=Taken(by, table, column))
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OldTrack:
     """The track that comes out."""
@@ -122,6 +124,7 @@ class OldTrack:
     recovered_share: RecoveredShare
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NewJoints(joints.JointSet):
     """The joints of new track that is laid of single rails."""
@@ -130,6 +133,7 @@ class NewJoints(joints.JointSet):
     section_changes: joints.SectionChanges = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NewTrack:
     """The track that goes in."""
@@ -214,6 +218,7 @@ class NewTrack:
     ] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class JobFeature:
     """A fixed object along the line; what its kind asks for comes from the catalogue, unless a rule of its own is given."""
@@ -228,6 +233,7 @@ class JobFeature:
     name: Annotated[str | None, Field("Name, such as `bridge 14.2`.")] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CustomItem:
     """Something of the railroad's own, counted by a rule of quantity; what is left out adds nothing.
@@ -249,6 +255,7 @@ class CustomItem:
     mass_each: Annotated[float | None, Field("Mass of one piece.", kind=Kind.MASS, above=0.0, at_most=1e6)] = None
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Segment:
     """A part of the job in which everything but curves and features is the same."""
@@ -297,6 +304,7 @@ class Segment:
     custom: Annotated[tuple[CustomItem, ...], Field("Further items by rule of quantity.", most_items=50)] = ()
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Allowance:
     """A share added to the job's net total of an item."""
@@ -305,6 +313,7 @@ class Allowance:
     share: Annotated[float, Field("Share added: 0.02 is two percent.", at_least=0.0, at_most=1.0)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Packaging:
     """How an item is packed, where it is not as the catalogue says. For counted items only."""
@@ -314,6 +323,7 @@ class Packaging:
     pieces: Annotated[float, Field("Pieces in one.", above=0.0, at_most=1e6)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Price:
     """The price of an item: of one piece, one package, or one unit of length, volume or mass."""
@@ -327,6 +337,7 @@ class Price:
     ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Prices:
     """Prices in one currency."""
@@ -336,6 +347,7 @@ class Prices:
     items: Annotated[tuple[Price, ...], Field("Prices.", most_items=500)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hauling:
     """How materials are hauled in, and what is recovered hauled out; strings go by rail train besides."""
@@ -345,6 +357,7 @@ class Hauling:
     ]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Job:
     """A relay job."""

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated, Final
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -33,6 +34,7 @@ QUANTITY_DIGITS: Final = Decimal("0.000001")
 """Quantities that are not whole numbers are priced to the millionth of the unit, so that float noise never shows in a price."""
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Cost:
     """The price of a total. What is recovered is a credit, shown as a positive amount."""
@@ -47,6 +49,7 @@ class Cost:
     amount: Annotated[Decimal, Field("Quantity times price, rounded once.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Money:
     """Costs and credits of a job in one currency."""

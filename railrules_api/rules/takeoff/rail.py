@@ -104,9 +104,11 @@ class _Line:
         self.done: list[tuple[Section, RailRun]] = []
         self.open: _Open | None = None
 
-    def add(self, segment: Segment, begin: float, end: float, closings: tuple[Closing | None, Closing | None]) -> None:
+    def add(
+        self, segment: Segment, section: Section, begin: float, end: float, closings: tuple[Closing | None, Closing | None]
+    ) -> None:
         """Add a part; it continues the open run where it touches it with the same section and no closing between."""
-        run, section = self.open, section_of(segment)
+        run = self.open
         if run is not None and begin <= run.end + SLACK and closings[0] is None:
             if run.section == section:
                 run.end, run.end_closing = end, segment.end_closing
@@ -152,12 +154,17 @@ def groups_of(job: Job) -> list[Group]:
     lines: dict[tuple[str, str], _Line] = {}
     for segment in ordered:
         section = section_of(segment)
-        group = groups.setdefault(section, Group(section, segment.new, [], []))
+        group = groups.get(section)
+        if group is None:
+            group = groups[section] = Group(section, segment.new, [], [])
         group.segments.append(segment)
+        pieces = list(_pieces(segment, job.supply))
         for rail in rails_of(segment):
-            line = lines.setdefault((section.track, rail), _Line(rail, job.supply))
-            for begin, end, before, after in _pieces(segment, job.supply):
-                line.add(segment, begin, end, (before, after))
+            line = lines.get((section.track, rail))
+            if line is None:
+                line = lines[section.track, rail] = _Line(rail, job.supply)
+            for begin, end, before, after in pieces:
+                line.add(segment, section, begin, end, (before, after))
     for line in lines.values():
         for section, run in line.finish():
             groups[section].runs.append(run)
@@ -220,14 +227,14 @@ def joints_input(group: Group, supply: Supply, found: rail_supply.RailSupplyResu
     )
 
 
-def layout_input(group: Group, supply: Supply) -> string_layout.StringLayoutInput:
-    """Return the question to `quantities.string-layout` for a group: the same laying as for its supply."""
+def layout_input(asked: rail_supply.RailSupplyInput, supply: Supply) -> string_layout.StringLayoutInput:
+    """Return the question to `quantities.string-layout` for a group: the same laying as was asked for its supply."""
     return string_layout.StringLayoutInput(
-        runs=tuple(group.runs),
+        runs=asked.runs,
         string=supply.string,
-        curves=_curves(group.segments),
+        curves=asked.curves,
         rail_centres=supply.rail_centres,
-        keep_outs=_keep_outs(group.segments, supply),
+        keep_outs=asked.keep_outs,
         field_weld=supply.field_weld,
         thermite_gap=supply.thermite_gap,
         field_consumption=supply.field_consumption,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from railrules_api.domain.errors import below, refuse
@@ -66,7 +67,7 @@ class Question(NamedTuple):
 
 def stretch_of(segment: Segment) -> Stretch:
     """Return a segment as the counting rules see it: without the features whose ties do not belong to the relay."""
-    skipped = [
+    skipped: list[Interval] = [
         Interval(feature.begin, feature.end)
         for feature in segment.features
         if feature.end is not None and not feature.rule.ties_through
@@ -80,6 +81,47 @@ def stretch_of(segment: Segment) -> Stretch:
         curves=segment.curves,
         left_out=tuple(Span(begin=part.begin, end=part.end) for part in union(skipped)),
     )
+
+
+class Part(NamedTuple):
+    """A segment and what its rules all want to know of it, worked out once.
+
+    Attributes:
+        segment: the segment.
+        stretch: the segment as the counting rules see it.
+        zones: anchor zones that reach into it, those of neighbours with them.
+    """
+
+    segment: Segment
+    stretch: Stretch
+    zones: tuple[AnchorZone, ...]
+
+
+def parts_of(job: Job) -> list[Part]:
+    """Return the parts of a job, in its order."""
+    tracks = {track: _Zones(zones) for track, zones in zones_of(enumerate(job.segments)).items()}
+    nothing = _Zones([])
+    return [
+        Part(segment, stretch_of(segment), tracks.get(segment.track or "", nothing).reaching(segment)) for segment in job.segments
+    ]
+
+
+class _Zones:
+    """The anchor zones of a track, quick to look up by station."""
+
+    def __init__(self, zones: list[AnchorZone]) -> None:
+        self.zones = zones
+        self.order = sorted(range(len(zones)), key=lambda position: zones[position].begin)
+        self.begins = [zones[position].begin for position in self.order]
+        self.longest = max((zone.end - zone.begin for zone in zones), default=0.0)
+
+    def reaching(self, segment: Segment) -> tuple[AnchorZone, ...]:
+        """Return the zones that reach into a segment, in the order of the job."""
+        # a metre more than the longest, so that no rounding leaves one out
+        first = bisect_left(self.begins, segment.begin - self.longest - 1.0)
+        beyond = bisect_left(self.begins, segment.end)
+        near = sorted([position for position in self.order[first:beyond] if self.zones[position].end > segment.begin])
+        return tuple([self.zones[position] for position in near])
 
 
 def check_segment(segment: Segment) -> None:
@@ -243,13 +285,13 @@ def _single_rails(segment: Segment, made_of: NewJoints, stretch: Stretch) -> Ite
     )
 
 
-def anchors_input(segment: Segment, zones: Iterable[AnchorZone], again: AnchorsAgain | None = None) -> anchors.AnchorsInput:
+def anchors_input(part: Part, again: AnchorsAgain | None = None) -> anchors.AnchorsInput:
     """Return the question to `quantities.anchors` for a segment, which takes its part of the job's old anchors."""
-    new = segment.new
+    new = part.segment.new
     return anchors.AnchorsInput(
-        stretch=stretch_of(segment),
+        stretch=part.stretch,
         pattern=new.anchors,
-        zones=tuple(zone for zone in zones if zone.begin < segment.end and zone.end > segment.begin),
+        zones=part.zones,
         elastic_fasteners=new.elastic_fasteners,
         old_anchors=None if again is None else again.applied,
         reapplied_share=0.0 if again is None else 1.0,  # what is fit for it has been decided for the whole job
@@ -259,15 +301,14 @@ def anchors_input(segment: Segment, zones: Iterable[AnchorZone], again: AnchorsA
     )
 
 
-def questions(
-    segment: Segment, zones: Iterable[AnchorZone], found: Mapping[str, Any], again: AnchorsAgain | None = None
-) -> Iterator[Question]:
+def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None = None) -> Iterator[Question]:
     """Ask the quantity rules about a segment, in the order of a bill of material.
 
     `found` holds the answers so far, by rule: ballast is dug away where anchors are applied. `again` is what the segment takes
     and gives of the job's old anchors, where any is applied again.
     """
-    stretch, old, new, name = stretch_of(segment), segment.old, segment.new, segment.name
+    segment, stretch = part.segment, part.stretch
+    old, new, name = segment.old, segment.new, segment.name
     kind, share = segment.tie_kind, segment.renewed_share
     yield Question(ties.RULE, name, ties.TiesInput(stretch=stretch, renewed_share=share, tie_kind=kind))
     yield from _sound_ties(segment)
@@ -379,8 +420,7 @@ def questions(
             plates_reused=True if new.plates == "reused" else None,
         ),
     )
-    held = anchors_input(segment, zones, again)
-    yield Question(anchors.RULE, name, held)
+    yield Question(anchors.RULE, name, anchors_input(part, again))
     yield Question(
         cribbing.RULE,
         name,
@@ -411,7 +451,7 @@ def questions(
             joint_rail_length=None if new.joints is None else new.joints.rail_length,
             bored_share=new.bored_share,
             anchors=new.anchors,
-            zones=held.zones,
+            zones=part.zones,
             elastic_fasteners=new.elastic_fasteners,
             working_day=DAY,
         ),

@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
 from railrules_api.domain.strings import (
     FieldConsumption,
     FieldWeld,
@@ -39,6 +40,7 @@ from railrules_api.rules.quantities.train_loads import (
 TieIn = Literal["weld", "compromise-weld", "joint", "compromise-joint"]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Supply:
     """How the new rail is made, hauled and joined."""
@@ -96,6 +98,7 @@ class Supply:
 _ExtremeRail = Annotated[float, Field("Rail temperature.", kind=Kind.TEMPERATURE, at_least=173.15, at_most=373.15)]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Temperatures:
     """Rail temperatures of the place and of the work, and how the rail is held."""

@@ -6,40 +6,30 @@ from dataclasses import dataclass
 from math import fsum
 from typing import TYPE_CHECKING, Annotated, Any, NamedTuple
 
-from railrules_api.domain.amounts import SMALL, Amount
+from railrules_api.domain.amounts import SMALL
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.laying import lay
+from railrules_api.domain.records import lean
 from railrules_api.domain.track import Station, spacing_of
-from railrules_api.rules.checks import Check
 from railrules_api.rules.model import Cite, Formula, Rule, Working
 from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, Order, order_lines
 from railrules_api.rules.quantities import anchor_reuse as anchor_reuse_rule
-from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads
+from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads, work
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
 from railrules_api.rules.takeoff import anchor_reuse, hauling, money, rail, safety, stability, work_plan
-from railrules_api.rules.takeoff.job import Job, Segment
-from railrules_api.rules.takeoff.segments import AnchorsAgain, check_job, questions, zones_of
+from railrules_api.rules.takeoff.book import Book, JobCheck, JobLine
+from railrules_api.rules.takeoff.job import Job
+from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, check_job, parts_of, questions
 from railrules_api.rules.thermal import break_gap, force, laying_adjustment, restraint, temperature_range
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping
+    from collections.abc import Mapping, Sequence
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class JobLine:
-    """A line of the bill: what one rule says of one part of the job."""
-
-    of: Annotated[str, Field("Segment, or section of new rail.")]
-    rule: Annotated[str, Field("Id of the rule.")]
-    item: Annotated[str, Field("Id of the item.")]
-    product: Annotated[str, Field("Catalogue id of the product; empty where none is named.")]
-    net: Annotated[Amount, Field("Exact amount, before allowance and rounding.")]
-    mass: Annotated[float | None, Field("Mass of the net amount; left out where none is known.", kind=Kind.MASS)] = None
-
-
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SegmentSummary:
     """A segment at a glance."""
@@ -56,6 +46,7 @@ class SegmentSummary:
     notes: Annotated[tuple[str, ...], Field("What the rules have to say about it.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RailPlan:
     """The new rail of one section on one track: made, laid, hauled."""
@@ -67,6 +58,7 @@ class RailPlan:
     trains: Annotated[train_loads.TrainLoadsResult, Field("Train loads.")]
 
 
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SafetyPlan:
     """Thermal answers for one section of new rail."""
@@ -80,15 +72,7 @@ class SafetyPlan:
     restraint: Annotated[restraint.RestraintResult | None, Field("What the anchored approaches hold at the coldest rail.")] = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class JobCheck:
-    """A check and the part of the job it is about."""
-
-    of: Annotated[str, Field("Segment, or section of new rail; empty for the whole job.")]
-    rule: Annotated[str, Field("Id of the rule.")]
-    check: Annotated[Check, Field("The check.")]
-
-
+@lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TakeoffResult:
     """The whole job, answered."""
@@ -122,30 +106,24 @@ class Done(NamedTuple):
     workings: tuple[Working, ...]
 
 
-def _ask(rule: Rule[Any, Any], of: str, given: Any, workings: list[Working]) -> Any:  # noqa: ANN401  any rule's records
-    found = rule.evaluate(given)
-    workings.append(Working(rule, of, given, found))
-    return found
-
-
-def _lines(workings: list[Working]) -> Iterator[JobLine]:
-    for working in workings:
-        for line in getattr(working.found, "lines", ()):
-            yield JobLine(of=working.of, rule=working.rule.id, item=line.item, product=line.product, net=line.net, mass=line.mass)
-
-
-def _anchors_again(job: Job, zones: Mapping[str, list[Any]], workings: list[Working]) -> dict[int, AnchorsAgain]:
+def _anchors_again(parts: Sequence[Part], book: Book) -> dict[int, AnchorsAgain]:
     """Pool the old anchors of the whole job; segments of which none takes or gives any are left out."""
     again: dict[int, AnchorsAgain] = {}
-    for pool in anchor_reuse.pools_of(job, zones):
-        again |= anchor_reuse.by_segment(pool, _ask(anchor_reuse_rule.RULE, pool.of, pool.given, workings))
+    for pool in anchor_reuse.pools_of(parts):
+        again |= anchor_reuse.by_segment(pool, book.ask(anchor_reuse_rule.RULE, pool.of, pool.given))
     return again
 
 
-def _segment(segment: Segment, zones: list[Any], again: AnchorsAgain | None, workings: list[Working]) -> SegmentSummary:
+def _segment(part: Part, again: AnchorsAgain | None, book: Book, gang: work_plan.Gang) -> SegmentSummary:
     found: dict[str, Any] = {}
-    for question in questions(segment, zones, found, again):
-        found[question.rule.id] = _ask(question.rule, question.of, question.given, workings)
+    segment = part.segment
+    for rule, of, given in questions(part, found, again):
+        if rule is work.RULE:
+            # only what is added up for the plan of the whole job is wanted; the segment's own plan when somebody asks to see it
+            gang.add(given)
+            book.workings.append(Working(rule, of, given))
+        else:
+            found[rule.id] = book.ask(rule, of, given)
     counted: ties.TiesResult = found[ties.RULE.id]
     held: anchors.AnchorsResult = found[anchors.RULE.id]
     notes = [note for answer in found.values() for note in getattr(answer, "notes", ())]
@@ -168,26 +146,26 @@ def _named(section: rail.Section) -> str:
     return f"{name}, {section.track}" if section.track else name
 
 
-def _rail(group: rail.Group, job: Job, workings: list[Working]) -> RailPlan:
+def _rail(group: rail.Group, job: Job, book: Book) -> RailPlan:
     of, supply = _named(group.section), job.supply
     with below("supply"):
         asked = rail.supply_input(group, supply)
         # two rules tell of one layout, and nothing of a takeoff takes longer than to find it
         layout = lay(asked)
         made = rail_supply.counted(asked, layout)
-        workings.append(Working(rail_supply.RULE, of, asked, made))
-        where = rail.layout_input(group, supply)
+        book.enter(rail_supply.RULE, of, asked, made)
+        where = rail.layout_input(asked, supply)
         laid = string_layout.placed(where, layout)
-        workings.append(Working(string_layout.RULE, of, where, laid))
-        hauled = _ask(train_loads.RULE, of, rail.trains_input(group, supply, made), workings)
+        book.enter(string_layout.RULE, of, where, laid)
+        hauled = book.ask(train_loads.RULE, of, rail.trains_input(group, supply, made))
         left = rail.joints_input(group, supply, made)
         any_left = left.plain or left.insulated or left.compromise
-        joints = _ask(closing_joints.RULE, of, left, workings) if any_left else None
+        joints = book.ask(closing_joints.RULE, of, left) if any_left else None
     return RailPlan(of=of, supply=made, joints=joints, layout=laid, trains=hauled)
 
 
 def _safety(
-    group: rail.Group, plan: RailPlan, job: Job, found: temperature_range.TemperatureRangeResult, workings: list[Working]
+    group: rail.Group, plan: RailPlan, job: Job, found: temperature_range.TemperatureRangeResult, book: Book
 ) -> SafetyPlan:
     given, of = job.temperatures, plan.of
     target = found.middle if given.target is None else given.target
@@ -204,22 +182,20 @@ def _safety(
             opening=job.supply.thermite_gap if job.supply.field_weld == "thermite" else 0.0,
             limits=(found.lower, found.upper),
         )
-        laying = _ask(laying_adjustment.RULE, of, question, workings)
+        laying = book.ask(laying_adjustment.RULE, of, question)
     zones = safety.restraint_input(group, given, rail=given.coldest_rail, neutral=target)
     return SafetyPlan(
         of=of,
         target=target,
-        hot=_ask(force.RULE, f"{of}, hottest rail", hot, workings),
-        cold=_ask(force.RULE, f"{of}, coldest rail", cold, workings),
-        break_gap=_ask(break_gap.RULE, of, safety.break_input(group, given, neutral=target), workings),
+        hot=book.ask(force.RULE, f"{of}, hottest rail", hot),
+        cold=book.ask(force.RULE, f"{of}, coldest rail", cold),
+        break_gap=book.ask(break_gap.RULE, of, safety.break_input(group, given, neutral=target)),
         laying=laying,
-        restraint=None if zones is None else _ask(restraint.RULE, of, zones, workings),
+        restraint=None if zones is None else book.ask(restraint.RULE, of, zones),
     )
 
 
-def _stability(
-    job: Job, workings: list[Working]
-) -> tuple[tuple[stability.TrackStability, ...], temperature_range.TemperatureRangeInput]:
+def _stability(job: Job, book: Book) -> tuple[tuple[stability.TrackStability, ...], temperature_range.TemperatureRangeInput]:
     """Answer each different question once, and return the rows with the question of the range that follows from them."""
     plain = safety.range_input(job.temperatures)
     if job.stability is None:
@@ -232,7 +208,7 @@ def _stability(
         if found is None:
             with below("stability"):
                 found = known[question.given] = stability.RULE.evaluate(question.given)
-        workings.append(Working(stability.RULE, question.segment.name, question.given, found))
+        book.enter(stability.RULE, question.segment.name, question.given, found)
         rows.append(stability.row(question, found))
     allowed = stability.least_allowed(rows)
     if allowed is None:
@@ -240,23 +216,6 @@ def _stability(
     # the difference rule has its margin in it already
     margin = job.stability.margin if job.stability.margin_rule == "lower-rise" else 0.0
     return tuple(rows), safety.range_input(job.temperatures, allowed + margin, margin)
-
-
-_GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
-
-
-def _one_check(working: Working) -> tuple[Check, ...]:
-    found = getattr(working.found, "check", None)
-    return () if found is None else (found,)
-
-
-def _checks(workings: list[Working]) -> tuple[JobCheck, ...]:
-    found = [
-        JobCheck(of=working.of, rule=working.rule.id, check=check)
-        for working in workings
-        for check in (*getattr(working.found, "checks", ()), *_one_check(working))
-    ]
-    return tuple(sorted(found, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0))))
 
 
 def _changes(job: Job, terms: Mapping[str, ItemTerms], lines: tuple[JobLine, ...]) -> AllowanceTerms:
@@ -284,35 +243,34 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
         RefusedError: a part of the job contradicts itself or another, or a rule refuses what it is given.
     """
     check_job(job)
-    workings: list[Working] = []
-    zones = zones_of(enumerate(job.segments))
-    again = _anchors_again(job, zones, workings)
+    book, gang = Book(), work_plan.Gang()
+    parts = parts_of(job)
+    again = _anchors_again(parts, book)
     summaries = []
-    for position, segment in enumerate(job.segments):
+    for position, part in enumerate(parts):
         with below("segments", position):
-            summaries.append(_segment(segment, zones.get(segment.track or "", []), again.get(position), workings))
+            summaries.append(_segment(part, again.get(position), book, gang))
     groups = rail.groups_of(job)
     if not groups and all(segment.new.joints is None for segment in job.segments):
         raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
-    plans = tuple(_rail(group, job, workings) for group in groups)
-    hot_track, range_asked = _stability(job, workings)
+    plans = tuple(_rail(group, job, book) for group in groups)
+    hot_track, range_asked = _stability(job, book)
     with below("temperatures"):
-        laying_range = _ask(temperature_range.RULE, "", range_asked, workings)
-        plans_safe = tuple(_safety(group, plan, job, laying_range, workings) for group, plan in zip(groups, plans, strict=True))
-    lines = tuple(_lines(workings))
+        laying_range = book.ask(temperature_range.RULE, "", range_asked)
+        plans_safe = tuple(_safety(group, plan, job, laying_range, book) for group, plan in zip(groups, plans, strict=True))
     # layouts and train loads repeat no line of the supply, so every line of every answer is in the bill once
-    bill = [line for working in workings for line in getattr(working.found, "lines", ())]
-    orders = order_lines(bill, terms, _changes(job, terms, lines))
+    lines = tuple(book.lines)
+    orders = order_lines(book.bill, terms, _changes(job, terms, lines))
     priced = None
     if job.prices is not None:
         with below("prices"):
             priced = money.price(orders, job.prices)
     with below("production"):
-        work = _ask(plan_rule.RULE, "", work_plan.plan_input(workings, job.production), workings)
+        planned = book.ask(plan_rule.RULE, "", gang.plan_input(job.production))
     with below("hauling"):
         hauling.check_items(job.hauling, terms, lines)
         hauled = [
-            _ask(loads.RULE, direction, hauling.loads_input(orders, direction, job.hauling), workings)
+            book.ask(loads.RULE, direction, hauling.loads_input(orders, direction, job.hauling))
             for direction in ("order", "recover")
         ]
     moved = [order for order in orders if order.direction != "work" and order.net.value > 0.0]
@@ -326,8 +284,8 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
             range=laying_range,
             safety=plans_safe,
             stability=hot_track,
-            checks=_checks(workings),
-            work=work,
+            checks=book.checks(),
+            work=planned,
             hauled_in=hauled[0],
             hauled_out=hauled[1],
             mass_in=fsum(order.order_mass or 0.0 for order in moved if order.direction == "order"),
@@ -339,7 +297,7 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
             ),
             money=priced,
         ),
-        tuple(workings),
+        tuple(book.workings),
     )
 
 

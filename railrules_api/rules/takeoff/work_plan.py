@@ -11,30 +11,47 @@ from railrules_api.rules.quantities.given import worked_length
 from railrules_api.rules.quantities.work_plan import OperationAmount, Production, WorkPlanInput
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
-
-    from railrules_api.rules.model import Working
+    from railrules_api.rules.quantities.work_plan import Task
 
 UNTIMED: Final = Production(working_day=86_400.0)
 """No rates: nothing is timed, so that the working day decides nothing."""
 
 
-def plan_input(workings: Iterable[Working], production: Production | None) -> WorkPlanInput:
-    """Return the question to `quantities.work-plan` for all the segments whose work has been counted."""
-    given = production or UNTIMED
-    counted = [working for working in workings if working.rule is work.RULE]
-    found: list[work.WorkResult] = [working.found for working in counted]
-    lengths = [worked_length(working.given.stretch) for working in counted]
-    amounts = []
-    for operations in zip(*(result.operations for result in found), strict=True):
-        total = Amount(fsum(operation.amount.value for operation in operations), operations[0].amount.kind)
-        amounts.append(OperationAmount(operation=operations[0].operation, amount=total))
-    return WorkPlanInput(
-        ties=sum(result.ties for result in found),
-        length=fsum(lengths),
-        amounts=tuple(amounts),
-        rates=given.rates,
-        working_day=given.working_day,
-        occupancy=given.occupancy,
-        occupancy_lost=given.occupancy_lost,
-    )
+class Gang:
+    """What the segments ask of the gang, segment by segment."""
+
+    __slots__ = ("amounts", "lengths", "ties")
+
+    def __init__(self) -> None:
+        """Begin with no segment."""
+        self.ties = 0
+        self.lengths: list[float] = []
+        self.amounts: dict[Task, list[Amount]] = {}
+
+    def add(self, given: work.WorkInput) -> None:
+        """Count the operations of a segment.
+
+        Raises:
+            RefusedError: the stretch, a pattern or a zone contradicts itself.
+        """
+        counts = work.counts(given)
+        self.ties += int(counts["level-cribs"].value)
+        self.lengths.append(worked_length(given.stretch))
+        for task, amount in counts.items():
+            self.amounts.setdefault(task, []).append(amount)
+
+    def plan_input(self, production: Production | None) -> WorkPlanInput:
+        """Return the question to `quantities.work-plan` for all the segments."""
+        given = production or UNTIMED
+        return WorkPlanInput(
+            ties=self.ties,
+            length=fsum(self.lengths),
+            amounts=tuple(
+                OperationAmount(operation=task, amount=Amount(fsum([amount.value for amount in amounts]), amounts[0].kind))
+                for task, amounts in self.amounts.items()
+            ),
+            rates=given.rates,
+            working_day=given.working_day,
+            occupancy=given.occupancy,
+            occupancy_lost=given.occupancy_lost,
+        )

@@ -1,0 +1,82 @@
+"""The book of a takeoff: every rule asked, and what of its answers goes into the bill and among the checks."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Annotated, Any
+
+from railrules_api.domain.amounts import Amount
+from railrules_api.domain.fields import Field
+from railrules_api.domain.kinds import Kind
+from railrules_api.domain.records import lean
+from railrules_api.rules.checks import Check
+from railrules_api.rules.model import Rule, Working
+
+if TYPE_CHECKING:
+    from railrules_api.rules.quantities.lines import Line
+
+
+@lean
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JobLine:
+    """A line of the bill: what one rule says of one part of the job."""
+
+    of: Annotated[str, Field("Segment, or section of new rail.")]
+    rule: Annotated[str, Field("Id of the rule.")]
+    item: Annotated[str, Field("Id of the item.")]
+    product: Annotated[str, Field("Catalogue id of the product; empty where none is named.")]
+    net: Annotated[Amount, Field("Exact amount, before allowance and rounding.")]
+    mass: Annotated[float | None, Field("Mass of the net amount; left out where none is known.", kind=Kind.MASS)] = None
+
+
+@lean
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JobCheck:
+    """A check and the part of the job it is about."""
+
+    of: Annotated[str, Field("Segment, or section of new rail; empty for the whole job.")]
+    rule: Annotated[str, Field("Id of the rule.")]
+    check: Annotated[Check, Field("The check.")]
+
+
+_GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
+
+
+class Book:
+    """What a takeoff has asked so far, in order.
+
+    Attributes:
+        workings: every use of a rule.
+        lines: the bill, line by line.
+        bill: the same lines as the rules gave them.
+    """
+
+    __slots__ = ("_checks", "bill", "lines", "workings")
+
+    def __init__(self) -> None:
+        """Begin an empty book."""
+        self.workings: list[Working] = []
+        self.lines: list[JobLine] = []
+        self.bill: list[Line] = []
+        self._checks: list[JobCheck] = []
+
+    def ask(self, rule: Rule[Any, Any], of: str, given: Any) -> Any:  # noqa: ANN401  any rule's records
+        """Put a question to a rule and enter the answer."""
+        return self.enter(rule, of, given, rule.evaluate(given))
+
+    def enter(self, rule: Rule[Any, Any], of: str, given: Any, found: Any) -> Any:  # noqa: ANN401  any rule's records
+        """Enter an answer to a question."""
+        self.workings.append(Working(rule, of, given, found))
+        for line in getattr(found, "lines", ()):
+            self.bill.append(line)
+            self.lines.append(JobLine(of=of, rule=rule.id, item=line.item, product=line.product, net=line.net, mass=line.mass))
+        for check in getattr(found, "checks", ()):
+            self._checks.append(JobCheck(of=of, rule=rule.id, check=check))
+        check = getattr(found, "check", None)
+        if check is not None:
+            self._checks.append(JobCheck(of=of, rule=rule.id, check=check))
+        return found
+
+    def checks(self) -> tuple[JobCheck, ...]:
+        """Return every check, failed ones first, then those that lack an input, then by utilisation."""
+        return tuple(sorted(self._checks, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0))))
