@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING, Final
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.kinds import Kind
-from railrules_api.rules.quantities import tie_plates, ties
 from railrules_api.rules.takeoff.money import PER
+from railrules_api.sheets import following
 from railrules_api.sheets.book import Changeable, Column, Formula
 from railrules_api.sheets.orders import selling
-from railrules_api.sheets.segment_page import SegmentRow, column_of, in_answer, label
+from railrules_api.sheets.segment_page import column_of, in_answer, label
 from railrules_api.units import UNITS, answer_unit
 
 if TYPE_CHECKING:
@@ -18,30 +18,37 @@ if TYPE_CHECKING:
 
     from railrules_api.rules.ordering import Order
     from railrules_api.rules.takeoff.money import Cost
+    from railrules_api.rules.takeoff.takeoff import JobLine
     from railrules_api.sheets.book import Book, Cell, Page
     from railrules_api.sheets.model import Material
     from railrules_api.sheets.orders import Selling
+    from railrules_api.sheets.segment_page import SegmentRow
     from railrules_api.units import System
+
+
+def amount_in(amount: Amount, system: System) -> float:
+    """Return an amount in the unit of the answer."""
+    return in_answer(amount.value, amount.kind, system, amount.answer)
+
+
+def unit_of(amount: Amount, system: System) -> str:
+    """Return the label of the unit in which the answer has an amount."""
+    return label(amount.kind, system, amount.answer)
+
 
 _AS_ANSWERED: Final = "as answered"
 _ASK_AGAIN: Final = "ask again"
 
 
-def _line_net(line: Any, segment: SegmentRow | None, page: Page, value: float) -> tuple[Cell, Cell]:  # noqa: ANN401  a line of the job
-    """Return the net of a line, live where it follows from the ties alone, and whether it is up to date."""
+def _line_net(line: JobLine, segment: SegmentRow | None, value: float) -> tuple[Cell, Cell]:
+    """Return the net of a line, live where it follows from the ties of its segment, and whether it is up to date."""
     if segment is None:
         return value, _AS_ANSWERED
-    name = page.sheet.get_name()
-    counted = f"{name}!{page.place('Ties', segment.row, fixed=True)}"
-    share = f"{name}!{page.place('Share renewed', segment.row, fixed=True)}"
-    if line.rule == ties.RULE.id:
-        return Formula(f"={counted}*{share}", value), _AS_ANSWERED
-    if line.rule == tie_plates.RULE.id and value == segment.ties * segment.rails:
-        rails = f"{name}!{page.place('Rails', segment.row, fixed=True)}"
-        return Formula(f"={counted}*{rails}", value), _AS_ANSWERED
-    spacing = f"{name}!{page.place(page.columns[7].heading, segment.row, fixed=True)}"
-    same = f"AND(ABS({spacing}-{segment.spacing!r})<0.000001,ABS({share}-{segment.share!r})<0.000001)"
-    return value, Formula(f'=IF({same},"{_AS_ANSWERED}","{_ASK_AGAIN}")', _AS_ANSWERED)
+    net = following.net_of(line, segment, value)
+    if net is not None:
+        return net, _AS_ANSWERED
+    kept = (f"ABS({cell.at}-{cell.value!r})<0.000001" for cell in (segment.spacing, segment.share))
+    return value, Formula(f'=IF(AND({",".join(kept)}),"{_AS_ANSWERED}","{_ASK_AGAIN}")', _AS_ANSWERED)
 
 
 _LINE_COLUMNS: Final = (
@@ -50,7 +57,15 @@ _LINE_COLUMNS: Final = (
 )  # fmt: skip
 
 
-def lines(book: Book, material: Material, page: Page, rows: Iterable[SegmentRow]) -> Page:
+def _mass_of_line(line: JobLine, page: Page, system: System) -> Cell:
+    """Return the mass of a line, which goes with its net."""
+    if line.mass is None:
+        return None
+    net, mass = amount_in(line.net, system), in_answer(line.mass, Kind.MASS, system)
+    return Formula(f"={page.place('Net')}*{mass / net!r}", mass) if net else mass
+
+
+def lines(book: Book, material: Material, rows: Iterable[SegmentRow]) -> Page:
     """Write the bill line by line."""
     system = material.system
     numbers = {(order.item, order.product): number for number, order in enumerate(material.orders, 1)}
@@ -58,12 +73,12 @@ def lines(book: Book, material: Material, page: Page, rows: Iterable[SegmentRow]
     about = "What each rule says of each part of the job; totals on the other sheets add these up."
     sheet = book.page("Lines", about, _LINE_COLUMNS)
     for line in material.found.lines:
-        net, state = _line_net(line, by_name.get(line.of), page, in_answer(line.net.value, line.net.kind, system))
-        mass = None if line.mass is None else in_answer(line.mass, Kind.MASS, system)
+        net, state = _line_net(line, by_name.get(line.of), amount_in(line.net, system))
+        mass = _mass_of_line(line, sheet, system)
         book.add(
             sheet,
             (
-                numbers[line.item, line.product], line.of, line.rule, line.item, line.product, net, label(line.net.kind, system),
+                numbers[line.item, line.product], line.of, line.rule, line.item, line.product, net, unit_of(line.net, system),
                 mass, "" if mass is None else label(Kind.MASS, system), state,
             ),
         )  # fmt: skip
@@ -76,7 +91,7 @@ def lines(book: Book, material: Material, page: Page, rows: Iterable[SegmentRow]
 
 def _net(order: Order, number: int, sheet: Page, system: System) -> Formula:
     added = f"=SUMIF({column_of(sheet, 'Total no.')},{number},{column_of(sheet, 'Net')})"
-    return Formula(added, in_answer(order.net.value, order.net.kind, system))
+    return Formula(added, amount_in(order.net, system))
 
 
 def _state(number: int, sheet: Page) -> Formula:
@@ -88,15 +103,16 @@ def _priced(order: Order, cost: Cost | None, system: System) -> tuple[str, str, 
     """Return what a price is by, which column is priced, and the factor from that column's unit to the price's."""
     amount = "Order" if order.direction == "order" else "Net"
     if cost is None:
-        return label(order.order.kind, system), amount, 1.0
+        return unit_of(order.order, system), amount, 1.0
     if cost.per == "each":
         return "each", amount, 1.0
     if cost.per == "package":
         return "package", "Packages", 1.0
     kind, size = PER[cost.per]
     text = next(unit.label for code, unit in UNITS[kind].items() if code == cost.per)
-    priced = amount if order.order.kind is kind else f"{_MASS}, {label(Kind.MASS, system)}"
-    return text, priced, answer_unit(kind, system).factor / float(size)
+    same = order.order.kind is kind
+    priced = amount if same else f"{_MASS}, {label(Kind.MASS, system)}"
+    return text, priced, answer_unit(kind, system, order.order.answer if same else None).factor / float(size)
 
 
 def _total_columns(system: System, between: tuple[Column, ...]) -> tuple[Column, ...]:
@@ -136,11 +152,13 @@ def _money_cells(page: Page, order: Order, cost: Cost | None, system: System, de
 def _package_cells(page: Page, order: Order, sold: Selling, system: System) -> tuple[Cell, ...]:
     if sold.size is None or order.packages is None:
         return None, None, None
-    held = page.place("Order" if sold.size.kind is order.order.kind else f"{_MASS}, {label(Kind.MASS, system)}")
-    unit = label(sold.size.kind, system)
+    same = sold.size.kind is order.order.kind
+    held = page.place("Order" if same else f"{_MASS}, {label(Kind.MASS, system)}")
+    size = in_answer(sold.size.value, sold.size.kind, system, order.order.answer if same else None)
+    unit = unit_of(order.order, system) if same else label(sold.size.kind, system)
     counted = f"=ROUNDUP(ROUND({held}/{page.place('Holds')},6),0)"
     return (
-        f"{order.package}, {unit}", Changeable(in_answer(sold.size.value, sold.size.kind, system), f"package_{order.item}", 1e-6),
+        f"{order.package}, {unit}", Changeable(size, f"package_{order.item}", 1e-6),
         Formula(counted, order.packages),
     )  # fmt: skip
 
@@ -149,7 +167,7 @@ def _mass_cells(page: Page, amount: Amount, mass: float | None, column: str, sys
     """Return the mass of one piece or unit and the mass of all; nothing where it is not known."""
     if mass is None or not amount.value:
         return None, None
-    shown, weight = in_answer(amount.value, amount.kind, system), in_answer(mass, Kind.MASS, system)
+    shown, weight = amount_in(amount, system), in_answer(mass, Kind.MASS, system)
     each = f"{_EACH}, {label(Kind.MASS, system)}"
     return weight / shown, Formula(f"={page.place(column)}*{page.place(each)}", weight)
 
@@ -166,16 +184,16 @@ def bill(book: Book, material: Material, sheet: Page, decimals: int) -> str:
         if order.direction != "order":
             continue
         how = sold[order.item, order.product]
-        step = None if how.step is None else in_answer(how.step, order.net.kind, system)
+        step = None if how.step is None else in_answer(how.step, order.net.kind, system, order.net.answer)
         formula = f"{page.place('Net')}*(1+{page.place('Allowance')})"
         if step is not None:
             formula = f"ROUNDUP(ROUND({formula}/{page.place('Sold by')},6),0)*{page.place('Sold by')}"
         book.add(
             page,
             (
-                number, order.title, order.product, _net(order, number, sheet, system), label(order.net.kind, system),
+                number, order.title, order.product, _net(order, number, sheet, system), unit_of(order.net, system),
                 Changeable(order.allowance, f"allowance_{order.item}"), step,
-                Formula(f"={formula}", in_answer(order.order.value, order.order.kind, system)),
+                Formula(f"={formula}", amount_in(order.order, system)),
                 *_package_cells(page, order, how, system), *_mass_cells(page, order.order, order.order_mass, "Order", system),
                 *_money_cells(page, order, _cost_of(material, order), system, decimals), _state(number, sheet),
             ),
@@ -207,7 +225,7 @@ def salvage(book: Book, material: Material, sheet: Page, decimals: int) -> str:
             book.add(
                 page,
                 (
-                    number, order.title, order.product, _net(order, number, sheet, system), label(order.net.kind, system),
+                    number, order.title, order.product, _net(order, number, sheet, system), unit_of(order.net, system),
                     *_mass_cells(page, order.net, order.net_mass, "Net", system),
                     *_money_cells(page, order, _cost_of(material, order), system, decimals), _state(number, sheet),
                 ),
@@ -222,10 +240,5 @@ def work(book: Book, material: Material, sheet: Page) -> None:
     for number, order in enumerate(material.orders, 1):
         if order.direction == "work":
             net = _net(order, number, sheet, material.system)
-            book.add(page, (number, order.title, net, label(order.net.kind, material.system), _state(number, sheet)))
+            book.add(page, (number, order.title, net, unit_of(order.net, material.system), _state(number, sheet)))
     book.close(page)
-
-
-def amount_in(value: Amount | None, system: System) -> float | None:
-    """Return an amount in the unit of the answer."""
-    return None if value is None else in_answer(value.value, value.kind, system, value.answer)

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 
 def _amount(value: Amount, system: System, significant: int = USUAL) -> Printed:
-    return shown(Number(value.value, value.kind, None), system, significant=significant)
+    return shown(Number(value.value, value.kind, value.answer), system, significant=significant)
 
 
 def _mass(value: float | None, system: System) -> str:
@@ -43,7 +43,7 @@ def _direction(title: str, orders: Sequence[Order], direction: str, system: Syst
 def _adding_up(lines: Sequence[JobLine], system: System) -> tuple[list[Printed], Printed]:
     """Print lines and their total so that the printed lines add up to the printed total."""
     kind = lines[0].net.kind
-    total = _amount(Amount(fsum(line.net.value for line in lines), kind), system)
+    total = _amount(Amount(fsum(line.net.value for line in lines), kind, lines[0].net.answer), system)
     parts: list[Printed] = []
     for significant in range(USUAL, MOST + 1):
         parts = [_amount(line.net, system, significant) for line in lines]

@@ -49,7 +49,7 @@ def selling(
 
 
 def _amount(amount: Amount) -> Number:
-    return Number(amount.value, amount.kind, None)
+    return Number(amount.value, amount.kind, amount.answer)
 
 
 def _line(meaning: str, formula: str, given: Mapping[str, Number], result: Number, system: System) -> WorkedLine:
@@ -76,7 +76,7 @@ def order_row(order: Order, sold: Selling, system: System) -> OrderRow:
         if abs(whole - 1.0) <= 1e-12:  # noqa: PLR2004  float noise of a unit's factor
             formula = f"ceil({formula})"
         else:
-            given["step"] = Number(sold.step, net.kind, None)
+            given["step"] = Number(sold.step, net.kind, net.answer)
             formula = f"ceil({formula} / step) * step"
     line = _line(order.title, formula, given, _amount(order.order), system)
     packages = None

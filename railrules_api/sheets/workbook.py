@@ -90,12 +90,12 @@ def _checks(book: Book, material: Material) -> None:
         if check.utilisation is not None:
             used = Formula(f"={page.place('Demand')}/{page.place('Capacity')}", check.utilisation)
         held = check.demand or check.capacity
-        unit = "" if held is None else segment_page.label(held.kind, material.system, held.answer)
+        unit = "" if held is None else bill.unit_of(held, material.system)
+        amounts = (None if one is None else bill.amount_in(one, material.system) for one in (check.demand, check.capacity))
         book.add(
             page,
             (
-                f"{sign} {word}", check.title, of, bill.amount_in(check.demand, material.system),
-                bill.amount_in(check.capacity, material.system), unit, used, check.would_pass,
+                f"{sign} {word}", check.title, of, *amounts, unit, used, check.would_pass,
                 check.governing.replace("_", " "), rule, check.place,
             ),
         )  # fmt: skip
@@ -176,8 +176,7 @@ def encode(material: Material) -> bytes:
     decimals = material.given.prices.decimals if found.money is not None else _CENTS
     names = _names(found)
     book = Book(names, found.name, material.block, decimals)
-    page, rows = segment_page.segments(book, material)
-    sheet = bill.lines(book, material, page, rows)
+    sheet = bill.lines(book, material, segment_page.segments(book, material))
     cost = bill.bill(book, material, sheet, decimals)
     credit = bill.salvage(book, material, sheet, decimals)
     _money(book, _front(book, material), found, cost, credit)

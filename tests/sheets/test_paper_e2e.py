@@ -191,25 +191,44 @@ def test_changed_allowance_price_and_package_give_what_the_service_answers_to_th
     compare(recalculated(on_paper("takeoffs", demo, XLSX), tmp_path, changes), told)
 
 
-def test_a_changed_spacing_counts_the_ties_anew_and_flags_what_cannot_follow(
-    on_paper: Callable[..., bytes], in_json: Callable[..., Any], demo: dict[str, Any], tmp_path: Path
+SPACINGS = {"us": (("in", 20.25), ("in", 18.0), ("in", 21.0)), "si": (("mm", 525.0), ("mm", 480.0), ("mm", 550.0))}
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_a_changed_spacing_and_share_give_what_the_service_answers_to_the_changed_job(
+    on_paper: Callable[..., bytes], in_json: Callable[..., Any], demo: dict[str, Any], tmp_path: Path, system: str
 ) -> None:
-    changed = json.loads(json.dumps(demo))
-    changed["segments"][0]["ties"] = {"spacing": {"value": 20.25, "unit": "in"}}
-    told = in_json("takeoffs", changed)["result"]
-    book = recalculated(on_paper("takeoffs", demo, XLSX), tmp_path, {"spacing_1": 20.25})
-    assert [row["Ties"] for row in rows_of(book["Segments"])] == [segment["ties"] for segment in told["segments"]]
-    orders = {order["item"]: order for order in told["orders"]}
-    states = {}
-    for row in rows_of(book["Bill"]):
-        states[row["Item"]] = row["State"]
-        if row["Item"] in ("cross-ties", "tie plates"):
-            order = orders[row["Item"].replace(" ", "-")]
-            assert row["Net"] == pytest.approx(order["net"]["value"], rel=1e-12)
-            assert row["Order"] == order["order"]["value"]
-    assert states["cross-ties"] == states["tie plates"] == "as answered"
-    assert states["track spikes"] == states["rail anchors"] == "ask again"
-    assert states["new rail"] == "as answered"
+    job = {**demo, "units": system}
+    changed, changes = json.loads(json.dumps(job)), {"renewed_share_1": 0.22}
+    changed["segments"][0]["renewed_share"] = 0.22
+    for number, (unit, value) in enumerate(SPACINGS[system], 1):
+        changed["segments"][number - 1]["ties"] = {"spacing": {"value": value, "unit": unit}}
+        changes[f"spacing_{number}"] = value
+    told, before = in_json("takeoffs", changed)["result"], in_json("takeoffs", job)["result"]
+    assert [order["item"] for order in told["orders"]] == [order["item"] for order in before["orders"]]
+    book = recalculated(on_paper("takeoffs", job, XLSX), tmp_path, changes)
+    for row, segment in zip(rows_of(book["Segments"]), told["segments"], strict=True):
+        assert (row["Ties"], row["Anchors"]) == (segment["ties"], segment["anchors"])
+    again, moved = set(), set()
+    for page in ("Bill", "Salvage", "Work"):
+        for row in rows_of(book[page]):
+            if row["No."] is None:
+                continue  # the sum below
+            order = told["orders"][int(row["No."]) - 1]
+            if row["State"] == "ask again":
+                again.add(order["item"])
+                continue
+            assert row["Net"] == pytest.approx(order["net"]["value"], rel=1e-9), order["item"]
+            moved |= {order["item"]} if before["orders"][int(row["No."]) - 1]["net"] != order["net"] else set()
+            if page == "Bill":
+                assert row["Order"] == pytest.approx(order["order"]["value"], rel=1e-9), order["item"]
+                assert row.get("Packages") == order.get("packages")
+    # old anchors went by rail length: what comes off does not go by the number of ties alone
+    assert again == {"salvage-anchors"}
+    assert moved >= {
+        "cross-ties", "tie-plates", "spikes", "tie-plugs", "plate-pins", "preservative", "anchors", "tie-seats-adzed",
+        "crib-ballast", "salvage-tie-plates", "salvage-spikes", "salvage-ties",
+    }  # fmt: skip
 
 
 def test_the_program_prints_the_workbook_sheet_by_sheet(
