@@ -7,6 +7,7 @@ import re
 import tomllib
 from typing import TYPE_CHECKING, Any
 
+from railrules_api.api.wire import EACH, GOODS
 from railrules_api.domain.fields import slots_of
 from railrules_api.rules.takeoff.job import Job
 from railrules_api.units import UNITS
@@ -86,6 +87,14 @@ def spoken(text: str, kind: Kind) -> dict[str, Any] | str:
     return {"value": float(found.group(1).replace(",", "")), "unit": found.group(2)}
 
 
+def spoken_amount(text: str) -> dict[str, Any] | str:
+    """Return the amount that a text speaks of, `"900 each"` or `"300 ft"`; the text itself where it speaks of none."""
+    found = _SPOKEN.match(text)
+    if found is None or (found.group(2) != EACH and not any(found.group(2) in UNITS[kind] for kind in GOODS)):
+        return text
+    return {"value": float(found.group(1).replace(",", "")), "unit": found.group(2)}
+
+
 def with_quantities(tree: Any, record: type) -> Any:  # noqa: ANN401  a JSON tree
     """Return a tree in which every spoken quantity of a record stands in its wire form; the service judges the rest."""
     if not isinstance(tree, dict):
@@ -95,6 +104,8 @@ def with_quantities(tree: Any, record: type) -> Any:  # noqa: ANN401  a JSON tre
         value = result.get(slot.name)
         if slot.shape == "quantity" and isinstance(value, str) and slot.field.kind is not None:
             result[slot.name] = spoken(value, slot.field.kind)
+        elif slot.shape == "amount" and isinstance(value, str):
+            result[slot.name] = spoken_amount(value)
         elif slot.shape == "record" and slot.record is not None and slot.name in result:
             result[slot.name] = with_quantities(value, slot.record)
         elif slot.shape == "records" and slot.record is not None and isinstance(value, list):

@@ -60,20 +60,145 @@ def _orders(result: dict[str, Any], direction: str) -> str:
     return table(("item", "net", "mass"), [(row[0], row[2], row[6]) for row in rows], right=(1, 2))
 
 
+_WELDS = (("junctions", "between pieces"), ("tie_ins", "to rail of the same section"), ("compromise_welds", "to another section"))
+_JOINTS = (
+    ("closing_joints", "plain"),
+    ("closing_insulated_joints", "insulated"),
+    ("closing_compromise_joints", "compromise"),
+)
+
+_PARTS = ("bars", "bolts", "nuts", "washers", "bonds")
+
+
+def _kinds(found: dict[str, Any], kinds: tuple[tuple[str, str], ...]) -> str:
+    return ", ".join(f"{number(found[name])} {words}" for name, words in kinds if found[name])
+
+
 def _strings(plan: dict[str, Any]) -> Iterator[str]:
-    supply, trains = plan["supply"], plan["trains"]
+    supply, laid, trains = plan["supply"], plan["layout"], plan["trains"]
     yield _wrapped(
         f"{plan['of']}: {number(supply['strings'])} strings of {quantity(supply['string_length'])} "
         f"({number(supply['stock_rails_per_string'])} stock rails, {number(supply['plant_welds_per_string'])} plant welds each); "
-        f"{number(supply['field_welds'])} field welds, {number(supply['cuts'])} cuts, "
-        f"{number(supply['closures'])} closures; {quantity(supply['rail_length'], 0)} of rail in the track, "
-        f"{quantity(supply['rail_mass'], 1)}."
+        f"{number(supply['stock_rails'])} stock rails in all; {quantity(supply['rail_length'], 0)} of rail in the track, "
+        f"{quantity(supply['rail_mass'], 1)}; {number(supply['cuts'])} cuts, {number(supply['closures'])} closures, "
+        f"{quantity(supply['offcut_length'], 1)} left over."
     )
+    if supply["test_welds"]:
+        yield _wrapped(f"Test welds: {number(supply['test_welds'])}.")
+    yield _wrapped(f"Field welds: {number(supply['field_welds'])}; {_kinds(supply, _WELDS) or 'none'}.")
+    joints = _kinds(supply, _JOINTS)
+    if joints:
+        parts = plan.get("joints") or {}
+        made = ", ".join(
+            f"{number(parts[part])} {part}" for part in ("bars", "bolts", "nuts", "washers", "bonds") if part in parts
+        )
+        yield _wrapped(f"Joints left in it: {joints}" + (f"; of plain ones {made}." if made else "."))
     for load in trains["loads"]:
         yield _wrapped(
             f"Train {load['train']}: strings {load['first_string']} to {load['last_string']}, {quantity(load['mass'], 1)}, "
             f"{number(trains['cars_per_train'])} cars, drawn off {number(load['unloadings'])} times."
         )
+    if laid["block_closures"]:
+        places = ", ".join(
+            f"{quantity(end['station'])} {end['rail']}{'' if end['at_string_end'] else ' (inside a string)'}"
+            for end in laid["block_closures"]
+        )
+        yield _wrapped(f"Temporary closures at the ends of work blocks: {places}.")
+
+
+def _train_of(string: int, trains: dict[str, Any]) -> str:
+    return next((str(load["train"]) for load in trains["loads"] if load["first_string"] <= string <= load["last_string"]), "")
+
+
+def _laid(plan: dict[str, Any]) -> Iterator[str]:
+    """Yield where each piece lies, in the order in which strings come off the trains."""
+    rows = [
+        (
+            _train_of(piece["string"], plan["trains"]),
+            str(piece["string"]),
+            piece["rail"],
+            quantity(piece["begin"]),
+            quantity(piece["end"]),
+            quantity(piece["length"]),
+            "whole" if piece["whole"] else f"cut, {quantity(piece['cut_begin'])} to {quantity(piece['cut_end'])} of it",
+        )
+        for piece in plan["layout"]["pieces"]
+    ]
+    yield f"  {plan['of']}"
+    yield table(("train", "string", "rail", "from", "to", "rail in it", "string"), rows, right=(0, 1, 3, 4, 5))
+
+
+def _hours(value: dict[str, Any] | None) -> str:
+    return quantity(value, 1)
+
+
+def _work(work: dict[str, Any]) -> Iterator[str]:
+    timed = "governing" in work
+    headings = ("operation", "amount", "a tie", "a mile", "crews", "crew time", "time", "days", "blocks")
+    rows = [
+        (
+            ("> " if operation["operation"] == work.get("governing") else "  ") + operation["title"],
+            quantity(operation["amount"]),
+            quantity(operation["per_tie"]),
+            quantity(operation["per_mile"]),
+            number(operation["crews"]) if "crews" in operation else "",
+            _hours(operation.get("crew_time")),
+            _hours(operation.get("time")),
+            number(operation["days"]) if "days" in operation else "",
+            number(operation["occupancies"]) if "occupancies" in operation else "",
+        )
+        for operation in work["operations"]
+    ]
+    shown = len(headings) if timed else 4
+    yield table(headings[:shown], [row[:shown] for row in rows], right=range(1, shown))
+    if not timed:
+        yield _wrapped("No time: the job gives no production rates.")
+        return
+    title = next(item["title"] for item in work["operations"] if item["operation"] == work["governing"])
+    blocks = f", {number(work['occupancies'])} track occupancies" if "occupancies" in work else ""
+    yield _wrapped(
+        f"> {title} governs the pace: {_hours(work['time'])}, {number(work['days'])} working days{blocks}; "
+        f"{_hours(work['crew_time'])} of all crews together."
+    )
+    if work["without_rate"]:
+        titles = {item["operation"]: item["title"] for item in work["operations"]}
+        yield _wrapped("Without a rate, and so perhaps slower: " + ", ".join(titles[task] for task in work["without_rate"]) + ".")
+
+
+def _hauled(result: dict[str, Any]) -> Iterator[str]:
+    titles = {order["item"]: order["title"] for order in result["orders"]}
+    vehicles = [load["vehicle"] for load in result["hauled_in"]["mixed"]]
+
+    def loads(found: list[dict[str, Any]]) -> list[str]:
+        by_name = {load["vehicle"]: number(load["loads"]) for load in found}
+        return [by_name.get(vehicle, "") for vehicle in vehicles]
+
+    for name, heading in (("hauled_in", "in"), ("hauled_out", "out")):
+        hauled = result[name]
+        rows = [
+            (titles.get(item["item"], item["item"]), quantity(item["mass"], 1), *loads(item["loads"]))
+            for item in hauled["goods"]
+            if "mass" in item
+        ]
+        rows.append(("all together", quantity(hauled["mass"], 1), *loads(hauled["mixed"])))
+        yield table((heading, "mass", *(f"{vehicle} loads" for vehicle in vehicles)), rows, right=range(1, 2 + len(vehicles)))
+        if hauled["without_mass"]:
+            names = ", ".join(titles.get(item, item) for item in hauled["without_mass"])
+            yield _wrapped(f"Mass not known, in no load: {names}.")
+    if vehicles:
+        yield _wrapped("One kind of vehicle stands in place of another; all together is the mixed load of what each may carry.")
+
+
+def _notes(result: dict[str, Any]) -> list[str]:
+    """Return what the rules say of segments and joints, each note once with all it is about."""
+    about: dict[str, list[str]] = {}
+    for segment in result["segments"]:
+        for note in segment["notes"]:
+            about.setdefault(note, []).append(segment["name"])
+    for plan in result["rail"]:
+        for note in (plan.get("joints") or {}).get("notes", ()):
+            about.setdefault(note, []).append(plan["of"])
+    return [_wrapped(f"{note} [{'; '.join(names)}]") for note, names in about.items()]
 
 
 def _gathered(checks: list[dict[str, Any]]) -> Iterator[tuple[dict[str, Any], int]]:
@@ -133,6 +258,13 @@ def _sections(answer: dict[str, Any]) -> Iterator[tuple[str, Iterator[str]]]:
     for direction, heading in _HEADINGS.items():
         yield heading, iter([_orders(result, direction)])
     yield "New rail", (line for plan in result["rail"] for line in _strings(plan))
+    if result["rail"]:
+        yield "Strings in the order they come off the trains", (line for plan in result["rail"] for line in _laid(plan))
+    yield "Work plan", _work(result["work"])
+    yield "Tons and loads", _hauled(result)
+    notes = _notes(result)
+    if notes:
+        yield "Notes", iter(notes)
     yield "Checks", _checks(result)
     if "money" in result:
         yield "Money", _money(result)

@@ -20,7 +20,7 @@ from railrules_api.catalogue.reading import (
 )
 from railrules_api.catalogue.records import quantity_of, table_of
 from railrules_api.domain.kinds import Kind
-from railrules_api.domain.patterns import AnchorPattern, SpikePattern
+from railrules_api.domain.patterns import AnchorPattern, SpikePattern, bands_for, by_class
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
@@ -112,6 +112,20 @@ def check_sections(rows: Mapping[str, Row], beside: Mapping[str, object], file: 
         raise CatalogueError(beside_file, name, f"exception from {check} is not needed")
 
 
+CLASSES = range(1, 6)
+"""Classes of track that the rules know: those of 49 CFR 213.9."""
+
+
+def _check_bands(radii: list[float | None]) -> None:
+    given = [radius for radius in radii if radius is not None]
+    if not radii or radii[-1] is not None or len(given) != len(radii) - 1:
+        msg = "the last band, and only that, must have no radius"
+        raise BadEntryError(msg)
+    if any(sharper >= wider for wider, sharper in pairwise(given)):
+        msg = "bands must go from wide to sharp"
+        raise BadEntryError(msg)
+
+
 def check_pattern(record: object) -> None:
     """Check what the limits of single fields cannot say of a pattern.
 
@@ -119,14 +133,8 @@ def check_pattern(record: object) -> None:
         BadEntryError: spike bands are not in order, or an anchor pattern goes two ways at once.
     """
     if isinstance(record, SpikePattern):
-        radii = [band.at_least_radius for band in record.bands]
-        given = [radius for radius in radii if radius is not None]
-        if radii[-1] is not None or len(given) != len(radii) - 1:
-            msg = "the last band, and only that, must have no radius"
-            raise BadEntryError(msg)
-        if any(sharper >= wider for wider, sharper in pairwise(given)):
-            msg = "bands must go from wide to sharp"
-            raise BadEntryError(msg)
+        for track_class in CLASSES if by_class(record) else (None,):
+            _check_bands([record.bands[position].at_least_radius for position in bands_for(record, track_class)])
     if isinstance(record, AnchorPattern) and record.boxed_every is not None and record.per_rail is not None:
         msg = "give one of boxed_every and per_rail"
         raise BadEntryError(msg)

@@ -17,11 +17,18 @@ from railrules_api.domain.records import lean
 @lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpikeBand:
-    """Spikes in each plate on curves of a given radius or wider."""
+    """Spikes in each plate on curves of a given radius or wider, on track of some classes or of all."""
 
     at_least_radius: Annotated[
         float | None,
         Field("Smallest radius of the band; left out: however sharp.", kind=Kind.LENGTH, above=0.0, at_most=1e6),
+    ] = None
+    class_from: Annotated[
+        int | None, Field("Lowest class of track that it holds for; left out: the lowest there is.", at_least=1, at_most=9)
+    ] = None
+    class_to: Annotated[
+        int | None,
+        Field("Highest class of track that it holds for; left out: the highest there is.", at_least=1, at_most=9),
     ] = None
     rail_spikes: Annotated[int, Field("Spikes per plate that hold the rail base.", at_least=0, at_most=8)]
     plate_spikes: Annotated[int, Field("Spikes per plate that hold the plate only.", at_least=0, at_most=8)]
@@ -34,15 +41,29 @@ class SpikeBand:
 @lean
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpikePattern:
-    """Spikes per plate by curvature, widest radius first; tangent track takes the first band."""
+    """Spikes per plate by curvature, widest radius first, and by class of track; tangent takes the first band of its class."""
 
     bands: Annotated[
         tuple[SpikeBand, ...],
-        Field("Bands from wide to sharp; the last must have no radius.", at_least=1, most_items=20),
+        Field("Bands from wide to sharp; of each class of track the last must have no radius.", at_least=1, most_items=20),
     ]
     extra_at_joint_ties: Annotated[
         int, Field("Further spikes on each joint tie of jointed track, both rails together.", at_least=0, at_most=16)
     ]
+
+
+def by_class(pattern: SpikePattern) -> bool:
+    """Tell whether any band holds for some classes of track only."""
+    return any(band.class_from is not None or band.class_to is not None for band in pattern.bands)
+
+
+def bands_for(pattern: SpikePattern, track_class: int | None) -> tuple[int, ...]:
+    """Return the positions of the bands that hold for a class of track; all of them where no class is given."""
+    return tuple(
+        position
+        for position, band in enumerate(pattern.bands)
+        if track_class is None or (band.class_from or 0) <= track_class <= (band.class_to or track_class)
+    )
 
 
 @lean

@@ -97,6 +97,8 @@ def details(bands: Sequence[SpikeBand], ties: Sequence[int], top: float, system:
         limit = band.at_least_radius
         radius = "" if limit is None else shown(limit, Kind.LENGTH, unit_of(system, "ft", "m"), 0)
         name = "sharper curves" if limit is None and index else "all track" if limit is None else f"R {radius} up"
+        if band.class_from is not None or band.class_to is not None:
+            name += f", class {band.class_from or 1} to {band.class_to}" if band.class_to else f", class {band.class_from} up"
         parts += [
             text(words, top + 4, name, "head"),
             text(words, top + 9, f"{band.rail_spikes} hold the rail", "cell"),

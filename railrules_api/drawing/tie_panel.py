@@ -45,6 +45,7 @@ class Panel(NamedTuple):
     zones: tuple[AnchorZone, ...]
     elastic: bool
     spikes: SpikePattern | None
+    track_class: int | None = None
 
 
 class Strip(NamedTuple):
@@ -108,7 +109,7 @@ def _band_at(panel: Panel, tie: int) -> int | None:
     if panel.spikes is None:
         return None
     found = next((part for part in tie_ranges(panel.stretch) if part.first <= tie < part.beyond), None)
-    return None if found is None else band_of(panel.spikes, found.radius)
+    return None if found is None else band_of(panel.spikes, found.radius, panel.track_class)
 
 
 def _strip(panel: Panel, strip: Strip, top: float, system: System) -> list[str]:
@@ -199,7 +200,10 @@ def draw_anchors(given: AnchorsInput, found: AnchorsResult, system: System) -> s
 
 def draw_spikes(given: SpikesInput, found: SpikesResult, system: System) -> str:
     """Draw the spikes of a stretch: a panel of its ties, and one plate for each band of the pattern."""
-    panel = Panel(given.stretch, None, (), elastic=False, spikes=given.pattern if given.tie_kind == "wood" else None)
+    on_wood = given.tie_kind == "wood"
+    panel = Panel(
+        given.stretch, None, (), elastic=False, spikes=given.pattern if on_wood else None, track_class=given.track_class
+    )
     title = f"{_spaced(given.stretch, system)}, rails renewed: {given.stretch.rails}"
     below = _NO_SPIKES if panel.spikes is None else f"{found.rail_spikes:,} hold the rail, {found.plate_spikes:,} the plate only"
     head = _head("Spike pattern", title, f"{found.spikes:,.0f} spikes", below)
@@ -226,12 +230,12 @@ def draw_segment(job: Job, result: TakeoffResult, system: System, sheet: int = 1
     on_wood = segment.tie_kind == "wood"
     stretch = stretch_of(segment)
     spikes = segment.new.spikes if on_wood else None
-    panel = Panel(stretch, segment.new.anchors, near, bool(segment.new.elastic_fasteners), spikes)
+    panel = Panel(stretch, segment.new.anchors, near, bool(segment.new.elastic_fasteners), spikes, segment.track_class)
     bands = None
     if spikes is not None:
         bands = [0] * len(spikes.bands)
         for part in tie_ranges(stretch):
-            bands[band_of(spikes, part.radius)] += part.count
+            bands[band_of(spikes, part.radius, segment.track_class)] += part.count
     head = _head(
         f"Tie panel: {segment.name}",
         f"{job.name}; {_spaced(stretch, system)}, rails renewed: {segment.rails}",

@@ -49,3 +49,10 @@ def compare(  # noqa: PLR0913  the parts of a check
         would_pass="" if passes else would_pass,
         place=place,
     )
+
+
+def checks_in(found: object) -> tuple[Check, ...]:
+    """Return the checks that a rule's answer carries: several, or its only one."""
+    several: tuple[Check, ...] = getattr(found, "checks", ())
+    single: Check | None = getattr(found, "check", None)
+    return several if single is None else (*several, single)

@@ -6,6 +6,7 @@ from collections import Counter
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from railrules_api.domain.amounts import Amount
+from railrules_api.rules.checks import checks_in
 from railrules_api.rules.takeoff.takeoff import TakeoffResult
 from railrules_api.sheets import job
 from railrules_api.sheets.model import CheckRow, Place, Sheet, Step, Worked
@@ -38,11 +39,7 @@ class Held(NamedTuple):
 
 def checks_of(material: Material) -> list[Held]:
     """Return every check, the governing one first: what fails by most, then what lacks an input, then what passes by least."""
-    found = [
-        Held(working.of, working.rule.id, check)
-        for working in material.workings
-        for check in getattr(working.found, "checks", ())
-    ]
+    found = [Held(working.of, working.rule.id, check) for working in material.workings for check in checks_in(working.found)]
     return sorted(found, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0)))
 
 

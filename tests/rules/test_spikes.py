@@ -111,3 +111,32 @@ def test_more_spikes_on_a_side_than_there_are_is_refused() -> None:
     wrong = SpikePattern(bands=(SpikeBand(rail_spikes=2, plate_spikes=0, gage_spikes=3),), extra_at_joint_ties=0)
     given = SpikesInput(stretch=stretch(), tie_kind="wood", pattern=wrong, sharp_curve_radius=1.0)
     assert refused_at(lambda: rule.evaluate(given)) == ("pattern", "bands", 0, "gage_spikes")
+
+
+BY_CLASS = SpikePattern(
+    bands=(
+        SpikeBand(class_to=3, at_least_radius=500.0, rail_spikes=2, plate_spikes=0),
+        SpikeBand(class_to=3, rail_spikes=2, plate_spikes=2),
+        SpikeBand(class_from=4, class_to=5, rail_spikes=3, plate_spikes=2),
+    ),
+    extra_at_joint_ties=0,
+)
+
+
+@pytest.mark.parametrize(("track_class", "ties"), [(1, (0, 202, 0)), (3, (0, 202, 0)), (4, (0, 0, 202)), (5, (0, 0, 202))])
+def test_a_pattern_goes_by_class_of_track(track_class: int, ties: tuple[int, ...]) -> None:
+    curves = (Curve(begin=0.0, end=100.0, radius=300.0, hand="left"),)
+    given = SpikesInput(
+        stretch=stretch(end=100.0, curves=curves), tie_kind="wood", pattern=BY_CLASS, track_class=track_class,
+        sharp_curve_radius=1.0,
+    )  # fmt: skip
+    assert tuple(band.ties for band in rule.evaluate(given).bands) == ties
+
+
+def test_a_pattern_by_class_wants_a_class_that_it_knows() -> None:
+    def asked(track_class: int | None) -> tuple[str | int, ...]:
+        given = SpikesInput(stretch=stretch(), tie_kind="wood", pattern=BY_CLASS, track_class=track_class, sharp_curve_radius=1.0)
+        return refused_at(lambda: rule.evaluate(given))
+
+    assert asked(None) == asked(6) == ("track_class",)
+    assert refused_at(lambda: count(pattern=BY_CLASS)) == ("track_class",)

@@ -9,6 +9,7 @@ from railrules_api.domain.amounts import Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.patterns import bands_for, by_class
 from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
@@ -45,6 +46,9 @@ SharpCurveRadius = Annotated[
         default="sharp-curve-radius",
     ),
 ]
+SpikingClass = Annotated[
+    int | None, Field("Class of track, where the spike pattern goes by it; left out: it does not.", at_least=1, at_most=9)
+]
 SpikeProduct = Annotated[str | None, Field("Catalogue id of the spike.", taken=Taken("spike", "spikes", "id"))]
 SpikeMass = Annotated[
     float | None,
@@ -74,6 +78,7 @@ class SpikesInput:
     stretch: Annotated[Stretch, Field("The stretch.")]
     tie_kind: TieKind
     pattern: NewSpikes
+    track_class: SpikingClass = None
     joint_rail_length: JointRailLength = None
     sharp_curve_radius: SharpCurveRadius
     product: SpikeProduct = None
@@ -88,6 +93,8 @@ class SpikesInBand:
     """What one band of the pattern comes to."""
 
     at_least_radius: Annotated[float | None, Field("Smallest radius of the band.", kind=Kind.LENGTH)] = None
+    class_from: Annotated[int | None, Field("Lowest class of track that it holds for.")] = None
+    class_to: Annotated[int | None, Field("Highest class of track that it holds for.")] = None
     ties: Annotated[int, Field("Ties in the band.")]
     rail_spikes: Annotated[int, Field("Spikes that hold the rail.")]
     plate_spikes: Annotated[int, Field("Spikes that hold the plate only.")]
@@ -121,17 +128,22 @@ class SpikesResult:
     lines: Annotated[tuple[Line, ...], Field("Spikes to order.")]
 
 
-def check_bands(pattern: SpikePattern) -> None:
+def check_bands(pattern: SpikePattern, track_class: int | None = None) -> None:
     """Refuse a pattern whose bands do not go from wide to sharp, leave the sharpest curves out, or miscount a side.
 
     Raises:
-        RefusedError: so it is.
+        RefusedError: so it is, of the bands that hold for the class of track; or the pattern goes by class and none is given.
     """
-    last = len(pattern.bands) - 1
+    if track_class is None and by_class(pattern):
+        raise refuse("track_class", reason="missing; the spike pattern goes by class of track")
+    held = bands_for(pattern, track_class)
+    if not held:
+        raise refuse("track_class", reason="the spike pattern has no band for this class of track", value=track_class)
     widest = float("inf")
-    for position, band in enumerate(pattern.bands):
+    for position in held:
+        band = pattern.bands[position]
         at = ("pattern", "bands", position, "at_least_radius")
-        if (band.at_least_radius is None) != (position == last):
+        if (band.at_least_radius is None) != (position == held[-1]):
             reason = "the last band, and no other, goes without a radius"
             raise refuse(*at, reason=reason, value=band.at_least_radius)
         if band.at_least_radius is not None and band.at_least_radius >= widest:
@@ -143,27 +155,32 @@ def check_bands(pattern: SpikePattern) -> None:
             raise refuse("pattern", "bands", position, "gage_spikes", reason=reason, value=band.gage_spikes, maximum=float(most))
 
 
-def band_of(pattern: SpikePattern, radius: float | None) -> int:
-    """Return the position of the band that a curve falls in: the first not wider than it; tangent takes the first."""
+def band_of(pattern: SpikePattern, radius: float | None, track_class: int | None = None) -> int:
+    """Return the position of the band that a curve falls in: of its class the first not wider; tangent takes the first."""
+    held = bands_for(pattern, track_class)
     if radius is None:
-        return 0
-    limits = (band.at_least_radius for band in pattern.bands)
-    return next(position for position, limit in enumerate(limits) if limit is None or limit <= radius * (1.0 + NOISE))
+        return held[0]
+    limits = ((position, pattern.bands[position].at_least_radius) for position in held)
+    return next(position for position, limit in limits if limit is None or limit <= radius * (1.0 + NOISE))
 
 
-def in_bands(pattern: SpikePattern, ranges: Sequence[TieRange], rails: int) -> tuple[SpikesInBand, ...]:
+def in_bands(
+    pattern: SpikePattern, ranges: Sequence[TieRange], rails: int, track_class: int | None = None
+) -> tuple[SpikesInBand, ...]:
     """Return the spikes of each band on these ties.
 
     Raises:
         RefusedError: the pattern contradicts itself (see `check_bands`).
     """
-    check_bands(pattern)
+    check_bands(pattern, track_class)
     ties = [0] * len(pattern.bands)
     for part in ranges:
-        ties[band_of(pattern, part.radius)] += part.count
+        ties[band_of(pattern, part.radius, track_class)] += part.count
     return tuple(
         SpikesInBand(
             at_least_radius=band.at_least_radius,
+            class_from=band.class_from,
+            class_to=band.class_to,
             ties=count,
             rail_spikes=count * rails * band.rail_spikes,
             plate_spikes=count * rails * band.plate_spikes,
@@ -190,7 +207,7 @@ def evaluate(given: SpikesInput) -> SpikesResult:
     """
     ranges, rails = ranges_of(given.stretch), rail_count(given.stretch.rails)
     on_wood = given.tie_kind == "wood"
-    bands = in_bands(given.pattern, ranges if on_wood else (), rails)
+    bands = in_bands(given.pattern, ranges if on_wood else (), rails, given.track_class)
     rail_spikes, plate_spikes = sum(band.rail_spikes for band in bands), sum(band.plate_spikes for band in bands)
     sided = [band for band in bands if band.ties]
     joints = joint_count(given.stretch, given.joint_rail_length) if on_wood else 0.0
@@ -228,8 +245,9 @@ RULE = Rule(
     id="quantities.spikes",
     title="Spikes",
     summary=(
-        "Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band. Each "
-        "joint of jointed track stands at a tie of its own, which takes the pattern's further spikes."
+        "Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the class "
+        "of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own, which takes the "
+        "pattern's further spikes."
     ),
     formulas=(
         Formula("rail_spikes", "sum over bands of ties times rails times rail-holding spikes per plate", exact=False),

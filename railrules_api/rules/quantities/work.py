@@ -28,7 +28,7 @@ from railrules_api.rules.quantities.given import (
 )
 from railrules_api.rules.quantities.lines import Line
 from railrules_api.rules.quantities.salvage import PlatedShare
-from railrules_api.rules.quantities.spikes import in_bands
+from railrules_api.rules.quantities.spikes import SpikingClass, in_bands
 from railrules_api.rules.quantities.work_plan import (
     OperationAmount,
     Production,
@@ -74,6 +74,7 @@ class WorkInput(Production):
     ] = None
     old_rail_length: JointRailLength = None
     pattern: NewSpikes
+    track_class: SpikingClass = None
     joint_rail_length: JointRailLength = None
     bored_share: BoredShare
     anchors: NewAnchors
@@ -108,7 +109,7 @@ def counts(given: WorkInput) -> dict[Task, Amount]:
         given.stretch, given.anchors, given.zones, forbidden=bool(given.elastic_fasteners), pattern_field="anchors"
     )
     new_anchors = sum(run.held.anchors for run in runs) * rails
-    bands = in_bands(given.pattern, ranges if on_wood else (), rails)
+    bands = in_bands(given.pattern, ranges if on_wood else (), rails, given.track_class)
     joint_spikes = joint_count(given.stretch, given.joint_rail_length) * given.pattern.extra_at_joint_ties if on_wood else 0.0
     spikes = sum(band.rail_spikes + band.plate_spikes for band in bands) + joint_spikes
     rail = Amount(rails * worked_length(given.stretch), Kind.LENGTH)

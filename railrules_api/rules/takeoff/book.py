@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Annotated, Any
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.records import lean
-from railrules_api.rules.checks import Check
+from railrules_api.rules.checks import Check, checks_in
 from railrules_api.rules.model import Rule, Working
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from railrules_api.rules.quantities.lines import Line
 
 
@@ -70,12 +72,17 @@ class Book:
         for line in getattr(found, "lines", ()):
             self.bill.append(line)
             self.lines.append(JobLine(of=of, rule=rule.id, item=line.item, product=line.product, net=line.net, mass=line.mass))
-        for check in getattr(found, "checks", ()):
-            self._checks.append(JobCheck(of=of, rule=rule.id, check=check))
-        check = getattr(found, "check", None)
-        if check is not None:
+        for check in checks_in(found):
             self._checks.append(JobCheck(of=of, rule=rule.id, check=check))
         return found
+
+    def weigh(self, masses: Mapping[str, float]) -> None:
+        """Put masses, of one piece or of one cubic metre, to the lines of items of which the rules know none."""
+        for position, line in enumerate(self.bill):
+            if line.mass is None and line.item in masses:
+                mass = line.net.value * masses[line.item]
+                self.bill[position] = replace(line, mass=mass)
+                self.lines[position] = replace(self.lines[position], mass=mass)
 
     def checks(self) -> tuple[JobCheck, ...]:
         """Return every check, failed ones first, then those that lack an input, then by utilisation."""

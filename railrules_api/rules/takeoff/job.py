@@ -325,6 +325,19 @@ class Packaging:
 
 @lean
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ItemMass:
+    """What an item weighs, where neither the catalogue nor the job says so with the item."""
+
+    item: Annotated[str, Field("Id of the item.")]
+    mass_each: Annotated[
+        float | None, Field("Mass of one piece, of what is counted.", kind=Kind.MASS, above=0.0, at_most=1e5)
+    ] = None
+    density: Annotated[
+        float | None, Field("Mass to a volume, of what is measured by volume.", kind=Kind.DENSITY, above=0.0, at_most=3e4)
+    ] = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Price:
     """The price of an item: of one piece, one package, or one unit of length, volume or mass."""
 
@@ -372,6 +385,9 @@ class Job:
     ] = None
     allowances: Annotated[tuple[Allowance, ...], Field("Allowances, where not as the catalogue says.", most_items=200)] = ()
     packaging: Annotated[tuple[Packaging, ...], Field("Packages, where not as the catalogue says.", most_items=200)] = ()
+    masses: Annotated[
+        tuple[ItemMass, ...], Field("Masses of items whose mass is not known otherwise, for tons and loads.", most_items=200)
+    ] = ()
     production: Annotated[Production | None, Field("The user's own production; left out: work is counted and not timed.")] = None
     hauling: Annotated[Hauling | None, Field("Trucks and cars; left out: tons by item, and no loads.")] = None
     prices: Annotated[Prices | None, Field("Prices; left out: the answer has no money in it.")] = None

@@ -19,7 +19,7 @@ from railrules_api.rules.quantities import anchor_reuse as anchor_reuse_rule
 from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads, work
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
-from railrules_api.rules.takeoff import anchor_reuse, hauling, money, rail, safety, stability, work_plan
+from railrules_api.rules.takeoff import anchor_reuse, hauling, masses, money, rail, safety, stability, work_plan
 from railrules_api.rules.takeoff.book import Book, JobCheck, JobLine
 from railrules_api.rules.takeoff.job import Job
 from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, check_job, parts_of, questions
@@ -259,6 +259,7 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
         laying_range = book.ask(temperature_range.RULE, "", range_asked)
         plans_safe = tuple(_safety(group, plan, job, laying_range, book) for group, plan in zip(groups, plans, strict=True))
     # layouts and train loads repeat no line of the supply, so every line of every answer is in the bill once
+    book.weigh(masses.masses_of(job, terms, book.bill))
     lines = tuple(book.lines)
     orders = order_lines(book.bill, terms, _changes(job, terms, lines))
     priced = None
