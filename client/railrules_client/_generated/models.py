@@ -2370,6 +2370,33 @@ class Health(Struct, frozen=True, kw_only=True):
     versions: Versions
 
 
+class ItemMass(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """What an item weighs, where neither the catalogue nor the job says so with the item.
+
+    Attributes:
+        item: Id of the item. At most 200 characters.
+        mass_each: Mass of one piece, of what is counted.
+        density: Mass to a volume, of what is measured by volume.
+    """
+
+    item: str
+    mass_each: Mass | UnsetType = UNSET
+    density: Density | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            item: str,
+            mass_each: Mass | Measured | UnsetType = UNSET,
+            density: Density | Measured | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(self, {"mass_each": Mass.of, "density": Density.of})
+
+
 class JobCheck(Struct, frozen=True, kw_only=True):
     """A check and the part of the job it is about.
 
@@ -6356,12 +6383,14 @@ class Speed(Quantity[SpeedUnit], frozen=True, gc=False):
 
 
 class SpikeBand(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """Spikes in each plate on curves of a given radius or wider.
+    """Spikes in each plate on curves of a given radius or wider, on track of some classes or of all.
 
     Attributes:
         rail_spikes: Spikes per plate that hold the rail base. At least 0, at most 8.
         plate_spikes: Spikes per plate that hold the plate only. At least 0, at most 8.
         at_least_radius: Smallest radius of the band; left out: however sharp.
+        class_from: Lowest class of track that it holds for; left out: the lowest there is. At least 1, at most 9.
+        class_to: Highest class of track that it holds for; left out: the highest there is. At least 1, at most 9.
         gage_spikes: Of both, spikes per plate on the gage side; left out: the sides are not told apart. At least 0, at
             most 16.
     """
@@ -6369,6 +6398,8 @@ class SpikeBand(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit
     rail_spikes: int
     plate_spikes: int
     at_least_radius: Length | UnsetType = UNSET
+    class_from: int | UnsetType = UNSET
+    class_to: int | UnsetType = UNSET
     gage_spikes: int | UnsetType = UNSET
 
     if TYPE_CHECKING:
@@ -6379,6 +6410,8 @@ class SpikeBand(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit
             rail_spikes: int,
             plate_spikes: int,
             at_least_radius: Length | Measured | UnsetType = UNSET,
+            class_from: int | UnsetType = UNSET,
+            class_to: int | UnsetType = UNSET,
             gage_spikes: int | UnsetType = UNSET,
         ) -> None: ...
 
@@ -6387,26 +6420,32 @@ class SpikeBand(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit
 
 
 class SpikeBandUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
-    """Spikes in each plate on curves of a given radius or wider.
+    """Spikes in each plate on curves of a given radius or wider, on track of some classes or of all.
 
     Attributes:
         at_least_radius: Smallest radius of the band; left out: however sharp.
+        class_from: Lowest class of track that it holds for; left out: the lowest there is.
+        class_to: Highest class of track that it holds for; left out: the highest there is.
         rail_spikes: Spikes per plate that hold the rail base.
         plate_spikes: Spikes per plate that hold the plate only.
         gage_spikes: Of both, spikes per plate on the gage side; left out: the sides are not told apart.
     """
 
     at_least_radius: Length | UnsetType = UNSET
+    class_from: int | UnsetType = UNSET
+    class_to: int | UnsetType = UNSET
     rail_spikes: int
     plate_spikes: int
     gage_spikes: int | UnsetType = UNSET
 
 
 class SpikePattern(Struct, frozen=True, kw_only=True, omit_defaults=True):
-    """Spikes per plate by curvature, widest radius first; tangent track takes the first band.
+    """Spikes per plate by curvature, widest radius first, and by class of track; tangent takes the first band of its
+    class.
 
     Attributes:
-        bands: Bands from wide to sharp; the last must have no radius. Not empty, at most 20 items.
+        bands: Bands from wide to sharp; of each class of track the last must have no radius. Not empty, at most 20
+            items.
         extra_at_joint_ties: Further spikes on each joint tie of jointed track, both rails together. At least 0, at most
             16.
     """
@@ -6416,10 +6455,11 @@ class SpikePattern(Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 
 class SpikePatternUsed(Struct, frozen=True, kw_only=True):
-    """Spikes per plate by curvature, widest radius first; tangent track takes the first band.
+    """Spikes per plate by curvature, widest radius first, and by class of track; tangent takes the first band of its
+    class.
 
     Attributes:
-        bands: Bands from wide to sharp; the last must have no radius.
+        bands: Bands from wide to sharp; of each class of track the last must have no radius.
         extra_at_joint_ties: Further spikes on each joint tie of jointed track, both rails together.
     """
 
@@ -6458,6 +6498,8 @@ class SpikesInBand(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
 
     Attributes:
         at_least_radius: Smallest radius of the band.
+        class_from: Lowest class of track that it holds for.
+        class_to: Highest class of track that it holds for.
         ties: Ties in the band.
         rail_spikes: Spikes that hold the rail.
         plate_spikes: Spikes that hold the plate only.
@@ -6466,6 +6508,8 @@ class SpikesInBand(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     """
 
     at_least_radius: Length | UnsetType = UNSET
+    class_from: int | UnsetType = UNSET
+    class_to: int | UnsetType = UNSET
     ties: int
     rail_spikes: int
     plate_spikes: int
@@ -6482,6 +6526,7 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         spike_pattern: Row of the catalogue table `spike-patterns` that supplies what is not given here. Not empty, at
             most 80 characters.
         pattern: Spikes per plate of the new track.
+        track_class: Class of track, where the spike pattern goes by it; left out: it does not. At least 1, at most 9.
         joint_rail_length: Length of one rail where the new track is jointed; left out: it has no joints.
         sharp_curve_radius: Curves below this radius are pointed out.
         spike: Row of the catalogue table `spikes` that supplies what is not given here. Not empty, at most 80
@@ -6500,6 +6545,7 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     tie_kind: Literal["concrete", "steel", "wood"] | UnsetType = UNSET
     spike_pattern: str | UnsetType = UNSET
     pattern: SpikePattern | UnsetType = UNSET
+    track_class: int | UnsetType = UNSET
     joint_rail_length: Length | UnsetType = UNSET
     sharp_curve_radius: Length | UnsetType = UNSET
     spike: str | UnsetType = UNSET
@@ -6521,6 +6567,7 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             tie_kind: Literal["concrete", "steel", "wood"] | UnsetType = UNSET,
             spike_pattern: str | UnsetType = UNSET,
             pattern: SpikePattern | UnsetType = UNSET,
+            track_class: int | UnsetType = UNSET,
             joint_rail_length: Length | Measured | UnsetType = UNSET,
             sharp_curve_radius: Length | Measured | UnsetType = UNSET,
             spike: str | UnsetType = UNSET,
@@ -7102,6 +7149,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
             is told.
         allowances: Allowances, where not as the catalogue says. At most 200 items.
         packaging: Packages, where not as the catalogue says. At most 200 items.
+        masses: Masses of items whose mass is not known otherwise, for tons and loads. At most 200 items.
         production: The user's own production; left out: work is counted and not timed.
         hauling: Trucks and cars; left out: tons by item, and no loads.
         prices: Prices; left out: the answer has no money in it.
@@ -7118,6 +7166,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     stability: Stability | UnsetType = UNSET
     allowances: Sequence[Allowance] | UnsetType = UNSET
     packaging: Sequence[Packaging] | UnsetType = UNSET
+    masses: Sequence[ItemMass] | UnsetType = UNSET
     production: Production | UnsetType = UNSET
     hauling: Hauling | UnsetType = UNSET
     prices: Prices | UnsetType = UNSET
@@ -8790,6 +8839,7 @@ class WorkRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
         spike_pattern: Row of the catalogue table `spike-patterns` that supplies what is not given here. Not empty, at
             most 80 characters.
         pattern: Spikes per plate of the new track.
+        track_class: Class of track, where the spike pattern goes by it; left out: it does not. At least 1, at most 9.
         joint_rail_length: Length of one rail where the new track is jointed; left out: it has no joints.
         bored_share: Share of the spikes in ties that stay for which a hole is bored. At least 0, at most 1.
         anchor_pattern: Row of the catalogue table `anchor-patterns` that supplies what is not given here. Not empty, at
@@ -8818,6 +8868,7 @@ class WorkRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
     old_rail_length: Length | UnsetType = UNSET
     spike_pattern: str | UnsetType = UNSET
     pattern: SpikePattern | UnsetType = UNSET
+    track_class: int | UnsetType = UNSET
     joint_rail_length: Length | UnsetType = UNSET
     bored_share: float | UnsetType = UNSET
     anchor_pattern: str | UnsetType = UNSET
@@ -8849,6 +8900,7 @@ class WorkRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
             old_rail_length: Length | Measured | UnsetType = UNSET,
             spike_pattern: str | UnsetType = UNSET,
             pattern: SpikePattern | UnsetType = UNSET,
+            track_class: int | UnsetType = UNSET,
             joint_rail_length: Length | Measured | UnsetType = UNSET,
             bored_share: float | UnsetType = UNSET,
             anchor_pattern: str | UnsetType = UNSET,
@@ -9252,6 +9304,7 @@ __all__ = [
     "HaulingCurveRequest",
     "HaulingCurveResult",
     "Health",
+    "ItemMass",
     "JobCheck",
     "JobFeature",
     "JobLine",

@@ -2107,8 +2107,9 @@ class QuantitiesResource:
     def spikes(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> SpikesAnswer:
         """Spikes.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
@@ -2136,8 +2137,9 @@ class QuantitiesResource:
     def spikes_svg(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
         """Spikes, as image/svg+xml.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
@@ -2165,8 +2167,9 @@ class QuantitiesResource:
     def spikes_html(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
         """Spikes, as text/html.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
@@ -2194,8 +2197,9 @@ class QuantitiesResource:
     def spikes_pdf(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
         """Spikes, as application/pdf.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
@@ -8034,8 +8038,9 @@ class AsyncQuantitiesResource:
     ) -> SpikesAnswer:
         """Spikes.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
@@ -8063,8 +8068,9 @@ class AsyncQuantitiesResource:
     async def spikes_svg(self, request: SpikesRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
         """Spikes, as image/svg+xml.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
@@ -8097,8 +8103,9 @@ class AsyncQuantitiesResource:
     ) -> str:
         """Spikes, as text/html.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
@@ -8131,8 +8138,9 @@ class AsyncQuantitiesResource:
     ) -> bytes:
         """Spikes, as application/pdf.
 
-        Spikes per plate follow the pattern's band for the curvature at each tie; tangent track takes the first band.
-        Each joint of jointed track stands at a tie of its own, which takes the pattern's further spikes.
+        Spikes per plate follow the pattern's band for the curvature at each tie and, where it goes by that, for the
+        class of track; tangent track takes the first band. Each joint of jointed track stands at a tie of its own,
+        which takes the pattern's further spikes.
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
