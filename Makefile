@@ -92,7 +92,7 @@ coverage: $(STAMP)
 	$(BIN)/pytest --cov --cov-report=term
 
 drift: $(STAMP)  ## the committed document and client are what the code makes
-	$(BIN)/railrules spec | diff -u openapi/openapi.json - || { echo 'openapi/openapi.json is stale: run make spec'; exit 1; }
+	$(BIN)/railrules-server spec | diff -u openapi/openapi.json - || { echo 'openapi/openapi.json is stale: run make spec'; exit 1; }
 	$(BIN)/python client/generator/generate.py --check
 
 # the tools are pinned by openapi/lint/package-lock.json; Redocly 2.77 is the last that runs on Node 20
@@ -115,13 +115,13 @@ release: $(STAMP)   ## date the version in openapi/CHANGELOG.md and keep its doc
 	$(BIN)/python -m tests.contract.breaking release
 
 spec: $(STAMP)   ## write openapi/openapi.json from the code
-	$(BIN)/railrules spec > openapi/openapi.json.new && mv openapi/openapi.json.new openapi/openapi.json
+	$(BIN)/railrules-server spec > openapi/openapi.json.new && mv openapi/openapi.json.new openapi/openapi.json
 
 client: spec     ## write the client from the document
 	$(BIN)/python client/generator/generate.py
 
 serve: $(STAMP)  ## run the service on HOST and PORT
-	$(BIN)/railrules serve --host $(HOST) --port $(PORT)
+	$(BIN)/railrules-server serve --host $(HOST) --port $(PORT)
 
 bench: $(STAMP)  ## costs as ratios, in one run
 	$(BIN)/python -m tests.bench

@@ -1,4 +1,4 @@
-"""`python -m railrules_api` is the command line `railrules`."""
+"""`python -m railrules_api` is the command `railrules-server`."""
 
 from railrules_api.app.command_line import main
 

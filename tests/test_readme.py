@@ -9,9 +9,10 @@ import re
 from pathlib import Path
 
 import pytest
+from railrules_client import command_line as of_the_client
 
 from railrules_api.api.service import Service
-from railrules_api.app.command_line import main
+from railrules_api.app import command_line as of_the_service
 from tests.support.asking import ask
 
 ROOT = Path(__file__).parents[1]
@@ -42,11 +43,12 @@ def test_the_script_runs() -> None:
 
 
 def test_commands_and_targets_exist(capsys: pytest.CaptureFixture[str]) -> None:
-    commands = {found for block in blocks("sh") for found in re.findall(r"^railrules (\w+)", block, re.MULTILINE)}
-    assert commands
-    for command in commands:
-        with pytest.raises(SystemExit, match="0"):
-            main([command, "--help"])
+    for name, main in (("railrules", of_the_client.main), ("railrules-server", of_the_service.main)):
+        commands = {found for block in blocks("sh") for found in re.findall(rf"^{name} (\w+)", block, re.MULTILINE)}
+        assert commands
+        for command in commands:
+            with pytest.raises(SystemExit, match="0"):
+                main([command, "--help"])
     capsys.readouterr()
     targets = re.findall(r"make (\w+)", TEXT)
     makefile = (ROOT / "Makefile").read_text(encoding="utf-8")

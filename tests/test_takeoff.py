@@ -15,11 +15,10 @@ from hypothesis import strategies as st
 from railrules_api.api.calculations import bind, worked
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
-from railrules_api.app.job_file import job
 from railrules_api.rules.model import Working
 from railrules_api.units import UNITS, si_unit
 from tests.support.asking import ask, body_of
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 
 PER_TIE = ("cross-ties", "tie-plates", "spikes", "tie-plugs", "plate-pins", "preservative", "anchors", "salvage-ties")
 
@@ -36,7 +35,7 @@ def totals(service: Service, body: dict[str, Any]) -> dict[tuple[str, str], floa
 
 def test_every_line_of_the_job_is_the_line_asked_for_alone(service: Service) -> None:
     compared = 0
-    for working in workings(service, job(DEMO)):
+    for working in workings(service, demo_job()):
         alone = ask(service, working.rule.id, {**body_of(working.given), "units": "si"})["result"]
         lines = getattr(working.found, "lines", ())
         assert len(alone.get("lines", ())) == len(lines)
@@ -64,7 +63,7 @@ def in_si(tree: Any) -> Any:
 
 
 def test_the_units_of_the_request_do_not_matter(service: Service) -> None:
-    body = job(DEMO)
+    body = demo_job()
     us, si = totals(service, body), totals(service, in_si(body))
     assert us.keys() == si.keys()
     for key, value in us.items():
@@ -74,7 +73,7 @@ def test_the_units_of_the_request_do_not_matter(service: Service) -> None:
 @given(st.floats(12.01, 14.59))
 @settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_cutting_a_segment_changes_no_count_of_what_stands_on_ties(service: Service, mile: float) -> None:
-    body = job(DEMO)
+    body = demo_job()
     segment = body["segments"][0]
     for curve in segment.pop("curves"):
         assert curve
@@ -92,7 +91,7 @@ def test_cutting_a_segment_changes_no_count_of_what_stands_on_ties(service: Serv
 
 
 def test_overlapping_zones_are_counted_once(service: Service) -> None:
-    body = job(DEMO)
+    body = demo_job()
     segment = body["segments"][1]
     joint = {"kind": "bolted-joint", "begin": {"value": 16.2, "unit": "mi"}}
     segment["features"].append(joint)
@@ -102,7 +101,7 @@ def test_overlapping_zones_are_counted_once(service: Service) -> None:
 
 
 def test_orders_are_rounded_once_and_upwards(service: Service) -> None:
-    for order in ask(service, "takeoffs", job(DEMO))["result"]["orders"]:
+    for order in ask(service, "takeoffs", demo_job())["result"]["orders"]:
         wanted = order["net"]["value"] * (1 + order["allowance"])
         assert order["order"]["value"] >= wanted * (1 - 1e-9)
         if order["direction"] == "order" and order["order"]["unit"] == "each":
@@ -110,7 +109,7 @@ def test_orders_are_rounded_once_and_upwards(service: Service) -> None:
 
 
 def test_money_adds_up_to_the_cent(service: Service) -> None:
-    money = ask(service, "takeoffs", job(DEMO))["result"]["money"]
+    money = ask(service, "takeoffs", demo_job())["result"]["money"]
     for cost in money["costs"]:
         exact = Decimal(cost["quantity"]) * Decimal(cost["price"])
         assert abs(Decimal(cost["amount"]) - exact) <= Decimal("0.005")
@@ -121,13 +120,13 @@ def test_money_adds_up_to_the_cent(service: Service) -> None:
 
 
 def test_an_answer_repeats_byte_for_byte(service: Service) -> None:
-    body = json.dumps(job(DEMO)).encode()
+    body = json.dumps(demo_job()).encode()
     assert ask(service, "takeoffs", body) == ask(service, "takeoffs", body)
 
 
 @pytest.mark.parametrize("zone", ["turnout", "open-deck-bridge", "insulated-joint", "end-of-cwr"])
 def test_the_demo_says_by_how_much_195_ft_fall_short(service: Service, zone: str) -> None:
-    checks = ask(service, "takeoffs", job(DEMO))["result"]["checks"]
+    checks = ask(service, "takeoffs", demo_job())["result"]["checks"]
     found = next(item["check"] for item in checks if item["check"]["title"].endswith(zone))
     assert found["verdict"] == "fails"
     # 30 lb/in over 195 ft hold 70,200 lb: fra-ord-13-16, appendix D p. 159, and 49 CFR 213.119(c), worked by hand
@@ -136,7 +135,7 @@ def test_the_demo_says_by_how_much_195_ft_fall_short(service: Service, zone: str
 
 def test_the_demo_worked_by_hand(service: Service) -> None:
     """Pencil and paper on the demo's own figures; 115RE has 11.2171 in2, steel 30e6 psi and 6.5e-6 per °F."""
-    result = ask(service, "takeoffs", job(DEMO))["result"]
+    result = ask(service, "takeoffs", demo_job())["result"]
     net = {order["item"]: order["net"]["value"] for order in result["orders"]}
     # ties at 19.5 in with begin <= x < end; the first segment is without the turnout's 0.03 mi; the curve keeps its plates
     ties = [segment["ties"] for segment in result["segments"]]
@@ -157,7 +156,7 @@ def test_the_demo_worked_by_hand(service: Service) -> None:
 
 
 def test_what_is_recovered_is_a_credit_and_what_is_bought_a_cost(service: Service) -> None:
-    result = ask(service, "takeoffs", job(DEMO))["result"]
+    result = ask(service, "takeoffs", demo_job())["result"]
     directions = {order["item"]: order["direction"] for order in result["orders"]}
     for cost in result["money"]["costs"]:
         assert cost["credit"] == cost["item"].startswith("salvage-"), cost["item"]

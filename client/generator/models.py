@@ -93,7 +93,7 @@ def _struct(name: str, schema: Tree, document: Document, tag: tuple[str, str] | 
         options += [f'tag_field="{tag[0]}"', f'tag="{tag[1]}"']
     entries = [(safe_name(key), _about(value, answer=answer)) for key, value in properties.items()]
     lines = [
-        *call("", f"class {name}", ["Struct", *options], ":"),
+        *call("", f"class {name}", ["Answered" if answer else "Struct", *options], ":"),
         *docstring(_TAB, schema.get("description", name), [("Attributes", entries)]),
         "",
         *(_field(key, type_of(value, answer=answer), required=key in required) for key, value in properties.items()),
@@ -201,5 +201,6 @@ def _imports(types: str, body: str) -> str:
         f"from msgspec import {', '.join(['UNSET', 'Struct', 'UnsetType', *(['field'] if ' = field(' in body else [])])}",
         "",
         f"from railrules_client._quantities import {', '.join(own)}",
+        *(["from railrules_client._showing import Answered"] if "(Answered" in body else []),
     ]
     return "\n".join(lines)

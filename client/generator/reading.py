@@ -13,6 +13,7 @@ Tree: TypeAlias = dict[str, Any]
 """A JSON object."""
 _COMPONENT = "#/components/schemas/"
 _JSON = "application/json"
+_LINES = "application/x-ndjson"
 _SUFFIXES = {
     "text/csv": "csv",
     "text/html": "html",
@@ -21,7 +22,6 @@ _SUFFIXES = {
     "image/vnd.dxf": "dxf",
     "application/pdf": "pdf",
     "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": "xlsx",
-    "application/x-ndjson": "ndjson",
 }
 _ANSWERED_ELSEWHERE = (304,)  # the client's own cache asks for it and answers it
 
@@ -110,6 +110,11 @@ class Operation:
     request_media_type: str | None
     answers: tuple[Answer, ...]
     problems: tuple[tuple[int, str], ...]
+
+    @property
+    def streamed(self) -> bool:
+        """Whether it goes line by line both ways: such a one is called by hand-written code."""
+        return self.request_media_type == _LINES
 
 
 @dataclass(frozen=True, slots=True)

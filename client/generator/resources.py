@@ -31,6 +31,8 @@ _OWN_FAULT = (405, 406, 415)
 _LONGEST = 100
 _RESERVED = {"timeout", "retries", "headers", "request_id", "on_response", "self"}
 _OPTIONS = "settings of this call alone: timeout, retries, headers, request_id, on_response."
+_COMFORTS = {"takeoffs": "Takeoffs"}
+"""Hand-written classes of `_takeoffs.py` that the class of a resource rests on; each has its twin for awaiting."""
 _HEAD = '''"""Resources of {title} {version}, named as the trade names them. Made from the OpenAPI document; do not edit."""
 
 from __future__ import annotations
@@ -38,7 +40,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, {typing}
 
 from railrules_client._calls import Operation
-{models}
+{models}{comforts}
 if TYPE_CHECKING:
 {collections}
     from railrules_client._calls import AsyncCaller, Caller, CallOptions
@@ -160,16 +162,20 @@ def _groups(document: Document) -> dict[str, list[Operation]]:
 def _class(group: str, operations: list[Operation], document: Document, *, asynchronous: bool) -> list[str]:
     prefix = "Async" if asynchronous else ""
     about = sentence(_about_group(group, operations, document))
+    known = operations if group in _COMFORTS else []
+    base = f"({prefix}{_COMFORTS[group]})" if group in _COMFORTS else ""
     lines = [
-        f"class {prefix}{camel(group)}Resource:",
+        f"class {prefix}{camel(group)}Resource{base}:",
         *docstring(_TAB, f"`client.{group}`. {about}".strip()),
         "",
+        *(f"{_TAB}_{operation.name} = {_constant(operation, operation.answers[0])}" for operation in known),
+        *([""] if known else []),
         f"{_TAB}def __init__(self, caller: {prefix}Caller) -> None:",
         f'{_TAB * 2}"""Reach the operations through a caller."""',
         f"{_TAB * 2}self._caller = caller",
     ]
     for operation in operations:
-        for answer in operation.answers:
+        for answer in () if operation.streamed and known else operation.answers:
             lines += ["", *_method(operation, answer, document, asynchronous=asynchronous)]
     return lines
 
@@ -211,7 +217,9 @@ def source(document: Document) -> str:
     collections = [name for name in ("Mapping", "Sequence") if f"{name}[" in body]
     lines = call("", "from railrules_client._generated.models import ", answers, "") if answers else []
     checked = call(_TAB, "from railrules_client._generated.models import ", requests, "") if requests else []
+    comforts = sorted(f"{prefix}{name}" for group, name in _COMFORTS.items() if group in groups for prefix in ("", "Async"))
     head = _HEAD.format(
+        comforts=f"from railrules_client._takeoffs import {', '.join(comforts)}\n" if comforts else "",
         title=document.title,
         version=document.version,
         typing=", ".join(["Final", *(["Literal"] if "Literal[" in body else []), "Unpack"]),

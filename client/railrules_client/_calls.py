@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Generic, Protocol, TypedDict, TypeVar
 from msgspec import UNSET
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Mapping
+    from collections.abc import AsyncIterator, Callable, Iterator, Mapping
 
     import httpx
 
@@ -57,6 +57,11 @@ class Operation(Generic[Answer]):
 class Caller(Protocol):
     """Something that calls operations and waits."""
 
+    @property
+    def retries(self) -> int:
+        """How often a call that failed in passing is repeated."""
+        ...
+
     def call(
         self,
         operation: Operation[Answer],
@@ -69,9 +74,20 @@ class Caller(Protocol):
         """Call an operation."""
         ...
 
+    def lines(
+        self, operation: Operation[Answer], options: CallOptions, *, query: Mapping[str, object] | None, body: bytes
+    ) -> Iterator[bytes]:
+        """Call an operation that answers line by line, once, and yield the lines as they come."""
+        ...
+
 
 class AsyncCaller(Protocol):
     """Something that calls operations asynchronously."""
+
+    @property
+    def retries(self) -> int:
+        """How often a call that failed in passing is repeated."""
+        ...
 
     async def call(
         self,
@@ -83,4 +99,10 @@ class AsyncCaller(Protocol):
         body: object = UNSET,
     ) -> Answer:
         """Call an operation."""
+        ...
+
+    def lines(
+        self, operation: Operation[Answer], options: CallOptions, *, query: Mapping[str, object] | None, body: bytes
+    ) -> AsyncIterator[bytes]:
+        """Call an operation that answers line by line, once, and yield the lines as they come."""
         ...

@@ -156,14 +156,18 @@ def _range(fault: Fault) -> str:
     return " and ".join(parts)
 
 
+def told(fault: Fault, place: str = "") -> str:
+    """Return a fault as people read it: its place, what is wrong, what was sent, what would do."""
+    sent = "" if fault.value is UNSET else f" (sent {fault.value})"
+    wanted = _range(fault)
+    return f"{place or fault.pointer or 'body'}: {fault.detail}{sent}{f'; wanted {wanted}' if wanted else ''}"
+
+
 def _told(problem: Problem) -> str:
     """Return a problem as people read it: the first line says it, then comes a line a fault."""
     faults = [] if problem.errors is UNSET else problem.errors
     lines = [f"{problem.status} {problem.title}"] if faults else [f"{problem.status} {problem.title}: {problem.detail}"]
-    for fault in faults[:_SHOWN_FAULTS]:
-        sent = "" if fault.value is UNSET else f" (sent {fault.value})"
-        wanted = _range(fault)
-        lines.append(f"  {fault.pointer or 'body'}: {fault.detail}{sent}{f'; wanted {wanted}' if wanted else ''}")
+    lines += [f"  {told(fault)}" for fault in faults[:_SHOWN_FAULTS]]
     if len(faults) > _SHOWN_FAULTS:
         lines.append(f"  and {len(faults) - _SHOWN_FAULTS} more")
     return "\n".join(lines)

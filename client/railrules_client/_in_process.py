@@ -29,7 +29,7 @@ def application_of(rulebooks: Sequence[Path] = ()) -> Application:
     """Build the service's application.
 
     Raises:
-        InProcessError: the service's package is not installed.
+        InProcessError: the service's package is not installed, or a rulebook cannot be used.
     """
     try:
         app = importlib.import_module("railrules_api.api.app")
@@ -39,7 +39,11 @@ def application_of(rulebooks: Sequence[Path] = ()) -> Application:
             raise
         told = "the service is not installed here: install the package `railrules` beside the client, or give Client an address"
         raise InProcessError(told) from error
-    return cast("Application", app.create_app(service.start(tuple(rulebooks))))
+    try:
+        started = service.start(tuple(rulebooks))
+    except (ValueError, OSError) as error:  # what is wrong with a rulebook is told by such
+        raise InProcessError(str(error)) from error
+    return cast("Application", app.create_app(started))
 
 
 def _ended(loop: asyncio.AbstractEventLoop, running: Running) -> None:

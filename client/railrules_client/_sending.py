@@ -19,12 +19,30 @@ from railrules_client._observing import Exchange, Hook, LogHook
 from railrules_client._retrying import wait_after
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import AsyncIterator, Iterator, Mapping, Sequence
 
     from railrules_client._caching import AnswerCache
     from railrules_client._calls import CallOptions, Operation
 
 CONNECT_TIMEOUT = 5.0
+
+
+class LineCutter:
+    """Cuts chunks of bytes into lines, wherever the chunks begin and end."""
+
+    def __init__(self) -> None:
+        """Begin with nothing."""
+        self._parts: list[bytes] = []
+
+    def feed(self, chunk: bytes) -> Iterator[bytes]:
+        """Yield the lines that a chunk completes, without their ends."""
+        *complete, rest = chunk.split(b"\n")
+        for piece in complete:
+            self._parts.append(piece)
+            yield b"".join(self._parts)
+            self._parts.clear()
+        if rest:
+            self._parts.append(rest)
 
 
 def _simple(value: object) -> object:
@@ -39,6 +57,11 @@ def _simple(value: object) -> object:
 
 
 _ENCODER = msgspec.json.Encoder(enc_hook=_simple)
+
+
+def encoded(body: object) -> bytes:
+    """Return a request body as JSON."""
+    return _ENCODER.encode(body)
 
 
 _DECODERS: dict[object, msgspec.json.Decoder[object]] = {}
@@ -116,7 +139,7 @@ class Sender:
         content: bytes | None = None
         if call.body is not UNSET:
             headers["Content-Type"] = operation.content_type
-            content = call.body if isinstance(call.body, bytes) else _ENCODER.encode(call.body)
+            content = call.body if isinstance(call.body, bytes) else encoded(call.body)
         _check_headers(headers)
         query = {name: _query_value(value) for name, value in (call.query or {}).items() if value is not None}
         request = http.build_request(
@@ -148,6 +171,12 @@ class Sender:
         for hook in reversed(self.hooks):
             hook.after(exchange)
 
+    @staticmethod
+    def show(options: CallOptions, response: httpx.Response) -> None:
+        """Hand a response to the caller who has asked for it."""
+        if "on_response" in options:
+            options["on_response"](response)
+
     def read(self, call: Call[Answer], exchange: Exchange, outcome: httpx.Response | httpx.RequestError) -> Answer:
         """Return the answer in the last outcome of a call.
 
@@ -156,10 +185,9 @@ class Sender:
         """
         operation, options = call.operation, call.options
         if not isinstance(outcome, httpx.Response):
-            raise _broken(outcome, exchange) from outcome
+            raise broken(outcome, exchange) from outcome
         response = outcome if self.cache is None else self.cache.settle(exchange.request, outcome)
-        if "on_response" in options:
-            options["on_response"](response)
+        self.show(options, response)
         if not response.is_success:
             raise problem_of(response, exchange.request_id)
         if operation.answer is str:
@@ -174,7 +202,8 @@ class Sender:
             raise UnreadableAnswerError(told, exchange.request_id) from error
 
 
-def _broken(error: httpx.RequestError, exchange: Exchange) -> RailrulesError:
+def broken(error: httpx.RequestError, exchange: Exchange) -> RailrulesError:
+    """Return the error that tells of a call which got no answer, or only a part of one."""
     host = f"{exchange.request.url.scheme}://{exchange.request.url.netloc.decode()}"
     told = f"{str(error) or type(error).__name__} at {host}, after attempt {exchange.attempt + 1}"
     if isinstance(error, httpx.TimeoutException) and not isinstance(error, httpx.ConnectTimeout):
@@ -224,6 +253,38 @@ class SyncSender(Sender):
             time.sleep(wait)
             attempt += 1
 
+    def lines(
+        self, operation: Operation[Answer], options: CallOptions, *, query: Mapping[str, object] | None, body: bytes
+    ) -> Iterator[bytes]:
+        """Call an operation that answers line by line, once, and yield the lines as they come.
+
+        Raises:
+            RailrulesError: there is no answer, it is a problem, or the connection broke before its end.
+        """
+        asked = Call(operation, options, None, query, body)
+        request = self.prepare(self.http, asked)
+        exchange = self.begin(asked, request, 0)
+        started = time.perf_counter()
+        try:
+            response = self.http.send(request, stream=True)
+        except httpx.RequestError as error:
+            self.end(exchange, error, started)
+            raise broken(error, exchange) from error
+        try:
+            self.end(exchange, response, started)
+            if not response.is_success:
+                response.read()
+            self.show(options, response)
+            if not response.is_success:
+                raise problem_of(response, exchange.request_id)
+            cutter = LineCutter()
+            for chunk in response.iter_bytes():
+                yield from cutter.feed(chunk)
+        except httpx.RequestError as error:
+            raise broken(error, exchange) from error
+        finally:
+            response.close()
+
 
 class AsyncSender(Sender):
     """Calls operations asynchronously."""
@@ -266,3 +327,36 @@ class AsyncSender(Sender):
                 return self.read(asked, exchange, outcome)
             await anyio.sleep(wait)
             attempt += 1
+
+    async def lines(
+        self, operation: Operation[Answer], options: CallOptions, *, query: Mapping[str, object] | None, body: bytes
+    ) -> AsyncIterator[bytes]:
+        """Call an operation that answers line by line, once, and yield the lines as they come.
+
+        Raises:
+            RailrulesError: there is no answer, it is a problem, or the connection broke before its end.
+        """
+        asked = Call(operation, options, None, query, body)
+        request = self.prepare(self.http, asked)
+        exchange = self.begin(asked, request, 0)
+        started = time.perf_counter()
+        try:
+            response = await self.http.send(request, stream=True)
+        except httpx.RequestError as error:
+            self.end(exchange, error, started)
+            raise broken(error, exchange) from error
+        try:
+            self.end(exchange, response, started)
+            if not response.is_success:
+                await response.aread()
+            self.show(options, response)
+            if not response.is_success:
+                raise problem_of(response, exchange.request_id)
+            cutter = LineCutter()
+            async for chunk in response.aiter_bytes():
+                for line in cutter.feed(chunk):
+                    yield line
+        except httpx.RequestError as error:
+            raise broken(error, exchange) from error
+        finally:
+            await response.aclose()

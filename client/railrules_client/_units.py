@@ -219,3 +219,31 @@ def parse(text: str) -> tuple[float, str]:
     else:
         number = float(found["plain"].replace(",", ""))
     return (-number if found["sign"] == "-" else number), code_of(written)
+
+
+_LABELS = {
+    "l": "L", "degC": "°C", "degF": "°F", "deg": "°", "mi_per_h": "mph", "short_ton": "short tons", "long_ton": "long tons",
+    "delta_K": "K", "delta_degC": "°C", "delta_degF": "°F", "each": "",
+}  # fmt: skip
+_RAISED = str.maketrans("23456789", "²³⁴⁵⁶⁷⁸⁹")
+
+
+@cache
+def label_of(code: str) -> str:
+    """Return a unit as people write it; pieces have none, and a code that is not known here stands as it is.
+
+    >>> label_of("lb_per_yd"), label_of("N_m"), label_of("ft2_per_gal"), label_of("per_degF")
+    ('lb/yd', 'N·m', 'ft²/gal', '1/°F')
+    """
+    if code in _LABELS:
+        return _LABELS[code]
+    try:
+        unit_of(code)
+    except UnknownUnitError:
+        return code
+    over, _, under = f"_{code}".partition("_per_")
+    above, below = (
+        "·".join(_LABELS.get(word, word) if word in _LABELS else word.translate(_RAISED) for word in part.strip("_").split("_"))
+        for part in (over, under)
+    )
+    return f"{above or '1'}/{below}" if below else above

@@ -26,7 +26,7 @@ def setting(default: Any, about: str, *, unit: str = "", least: float = 0, most:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settings:
-    """Limits that the HTTP edge keeps wherever it runs; `railrules serve --settings` tells them with those of the server."""
+    """Limits that the HTTP edge keeps wherever it runs; `railrules-server serve --settings` tells them all."""
 
     max_body_bytes: int = setting(16 * 1024 * 1024, "largest request body read", unit="bytes", least=1024)
     max_items: int = setting(1_000_000, "most values in one request body, counted as commas", least=100)

@@ -10,8 +10,7 @@ import pytest
 from litestar import Litestar
 from litestar.testing import TestClient
 
-from railrules_api.app.job_file import job
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 
 FORCE = {
     "section": "136RE",
@@ -99,7 +98,7 @@ def test_a_key_that_stands_twice_with_white_space_before_the_colon(http: TestCli
 
 
 def test_text_that_looks_like_keys_is_no_duplicate(http: TestClient[Litestar]) -> None:
-    body = changed(job(DEMO), "name", 'a job called "x": and "y" : {"name":1}')
+    body = changed(demo_job(), "name", 'a job called "x": and "y" : {"name":1}')
     assert post(http, "/v1/takeoffs", body)[0] == 200
 
 
@@ -207,7 +206,7 @@ JOB_FAULTS = [
 
 @pytest.mark.parametrize(("path", "value", "pointer"), JOB_FAULTS, ids=[fault[0] for fault in JOB_FAULTS])
 def test_a_job_that_cannot_be(http: TestClient[Litestar], path: str, value: object, pointer: str) -> None:
-    status, problem = post(http, "/v1/takeoffs", changed(job(DEMO), path, value))
+    status, problem = post(http, "/v1/takeoffs", changed(demo_job(), path, value))
     assert status == 422
     assert problem["errors"][0]["pointer"] == pointer, problem
 

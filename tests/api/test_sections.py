@@ -13,15 +13,15 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from litestar import Litestar
 from litestar.testing import TestClient
+from railrules_client.command_line import main
 
 from railrules_api.api.profile_pages import DXF, JSON, MEDIA_TYPES, SVG
 from railrules_api.api.service import Service
-from railrules_api.app.command_line import main
 from railrules_api.catalogue import CatalogueError, load
 from railrules_api.catalogue.profiles import read_profiles
 from tests.catalogue.conftest import Copy
 from tests.support.asking import ask, body_of
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 
 PROPERTIES, COMPATIBILITY = "sections.properties", "sections.compatibility"
 PROFILE = "/v1/rail-sections/136RE/profile"
@@ -331,9 +331,8 @@ def test_contradicting_plates_are_refused(http: TestClient[Litestar]) -> None:
 
 @pytest.mark.parametrize(("plates", "verdicts"), [("reused", {"fails", "passes"}), ("new", set())])
 def test_the_takeoff_asks_whether_the_old_plates_serve(plates: str, verdicts: set[str], service: Service) -> None:
-    from railrules_api.app.job_file import job  # noqa: PLC0415
 
-    body = job(DEMO)
+    body = demo_job()
     segment = body["segments"][0]
     segment["new"]["plates"] = plates
     del segment["old"]["plate"]  # its table takes bases to 5 1/2 in, the old rail has 5 1/8

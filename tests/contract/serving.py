@@ -26,7 +26,7 @@ def _free_ports(many: int) -> list[int]:
 
 @contextlib.contextmanager
 def running_service() -> Iterator[str]:
-    """Run `railrules serve` and give its address; it is told to stop at the end."""
+    """Run `railrules-server serve` and give its address; it is told to stop at the end."""
     port, management = _free_ports(2)
     address = f"http://127.0.0.1:{port}"
     command = [

@@ -9,8 +9,7 @@ from xml.etree import ElementTree as ET
 
 from railrules_api.api.calculations import bind, worked
 from railrules_api.api.resources import calculation_of
-from railrules_api.app import job_file
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 
 if TYPE_CHECKING:
     from railrules_api.api.service import Service
@@ -20,7 +19,7 @@ _FIRST = re.compile(r"M(-?[\d.]+) (-?[\d.]+)")
 
 
 def job_body(**changes: Any) -> dict[str, Any]:
-    return {**job_file.job(DEMO), **changes}
+    return {**demo_job(), **changes}
 
 
 def answered(service: Service, rule: str, body: dict[str, Any]) -> tuple[Any, Any, Any]:

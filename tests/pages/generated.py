@@ -11,10 +11,9 @@ from pathlib import Path
 from typing import Any
 
 from railrules_api.api.service import Service, start
-from railrules_api.app import job_file
 from railrules_api.units import UNITS
 from tests.support.asking import ask
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 from tests.test_check_cases import at, cases, in_unit
 
 PAGES = Path(__file__).parents[2] / "railrules_api/pages"
@@ -74,7 +73,7 @@ def case_file(service: Service) -> str:
 
 def job_text() -> str:
     """Return the demo job in wire form, each quantity on one line."""
-    text = json.dumps(job_file.job(DEMO), ensure_ascii=False, indent=2)
+    text = json.dumps(demo_job(), ensure_ascii=False, indent=2)
     return _QUANTITY.sub(r'{"value": \1, "unit": \2}', text) + "\n"
 
 

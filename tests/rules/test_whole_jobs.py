@@ -18,7 +18,6 @@ from railrules_api.api.calculations import bind
 from railrules_api.api.problems import ProblemError
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service, start
-from railrules_api.app import job_file
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.counting import round_up
 from railrules_api.domain.kinds import Kind
@@ -28,7 +27,7 @@ from railrules_api.rules.takeoff.segments import parts_of, questions, rails_of
 from railrules_api.rules.takeoff.takeoff import RULE, Done, take_off
 from railrules_api.units import UNITS
 from tests.support.asking import ask, body_of
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 from tests.support.random_jobs import random_job
 
 SEEDS = range(12)
@@ -63,7 +62,7 @@ def si(found: dict[str, Any]) -> tuple[float, Kind | None]:
 
 def bodies() -> list[Any]:
     made = [pytest.param(random_job(seed), id=f"made up by {seed}") for seed in SEEDS]
-    return [pytest.param(job_file.job(DEMO), id="demo"), *made]
+    return [pytest.param(demo_job(), id="demo"), *made]
 
 
 @pytest.mark.parametrize("body", bodies())
@@ -433,7 +432,7 @@ def test_refusals_of_masses_name_the_field(masses: list[dict[str, Any]], pointer
 
 
 def test_sound_ties_are_checked_by_class_on_straight_track_and_in_sharp_curves(service: Service) -> None:
-    body = job_file.job(DEMO)
+    body = demo_job()
     for segment in body["segments"]:
         segment |= {"track_class": 4, "sound_ties": 12, "sound_ties_in_curves": 13}
     checks = [entry for entry in done(body, service).result.checks if entry.check.code == "sound-ties"]
@@ -447,7 +446,7 @@ def test_sound_ties_are_checked_by_class_on_straight_track_and_in_sharp_curves(s
 
 
 def test_joints_left_in_welded_rail_are_counted_with_their_parts(service: Service) -> None:
-    body = job_file.job(DEMO)
+    body = demo_job()
     body["supply"] |= {"fixed_tie_in": "joint", "joints": {"joint_bar": "115RE-36", "bonds_per_joint": 1}}
     result = done(body, service).result
     orders = {order.item: order.order.value for order in result.orders}

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import pytest
@@ -11,14 +10,12 @@ import pytest
 from railrules_api.api.calculations import answer, answer_on_paper
 from railrules_api.api.examples import requests
 from railrules_api.api.resources import calculation_of, calculations, operations
-from railrules_api.app import job_file
+from tests.support.demo import demo_job
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from railrules_api.api.service import Service
-
-DEMO = Path(__file__).parents[2] / "railrules_api/data/demo/job.toml"
 
 
 def examples() -> list[tuple[str, Any]]:
@@ -30,7 +27,7 @@ def examples() -> list[tuple[str, Any]]:
 
 @pytest.fixture(scope="session")
 def demo() -> dict[str, Any]:
-    return job_file.job(DEMO)
+    return demo_job()
 
 
 @pytest.fixture(scope="session")

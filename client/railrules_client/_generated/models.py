@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, ClassVar, Final, Literal, TypeAlias
 from msgspec import UNSET, Struct, UnsetType
 
 from railrules_client._quantities import Measured, Quantity, measured
+from railrules_client._showing import Answered
 
 
 class Allowance(Struct, frozen=True, kw_only=True, omit_defaults=True):
@@ -76,7 +77,7 @@ class AnchorPattern(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     per_rail: AnchorsPerRailLength | UnsetType = UNSET
 
 
-class AnchorPatternUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class AnchorPatternUsed(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Which ties carry anchors. Neither field given: none does.
 
     Attributes:
@@ -121,7 +122,7 @@ class AnchorPlace(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
         measured(self, {"rail_base": Length.of, "old_rail_base": Length.of})
 
 
-class AnchorReuseAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class AnchorReuseAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.anchor-reuse`: Anchors applied again over a whole job.
 
     Attributes:
@@ -181,7 +182,7 @@ class AnchorReuseRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         measured(self, {"base_play": Length.of})
 
 
-class AnchorReuseResult(Struct, frozen=True, kw_only=True):
+class AnchorReuseResult(Answered, frozen=True, kw_only=True):
     """Anchors needed, fit, applied again and new, over the whole job.
 
     Attributes:
@@ -234,7 +235,7 @@ class AnchorZone(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omi
         measured(self, {"begin": Length.of, "end": Length.of})
 
 
-class AnchorsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class AnchorsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.anchors`: Rail anchors.
 
     Attributes:
@@ -281,7 +282,7 @@ class AnchorsPerRailLength(Struct, frozen=True, kw_only=True, omit_defaults=True
         measured(self, {"rail_length": Length.of})
 
 
-class AnchorsPerRailLengthUsed(Struct, frozen=True, kw_only=True):
+class AnchorsPerRailLengthUsed(Answered, frozen=True, kw_only=True):
     """Anchors of jointed track, by rail length: some against the run of traffic, some against creep back.
 
     Attributes:
@@ -361,7 +362,7 @@ class AnchorsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         measured(self, {"anchor_mass": Mass.of})
 
 
-class AnchorsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class AnchorsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Anchors, zone by zone, new and used again.
 
     Attributes:
@@ -433,7 +434,7 @@ class Area(Quantity[AreaUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("cm2", "ft2", "in2", "m2", "mm2")
 
 
-class Assumption(Struct, frozen=True, kw_only=True):
+class Assumption(Answered, frozen=True, kw_only=True):
     """A value the request did not give: a default of the rulebook or a value of the catalogue.
 
     Attributes:
@@ -493,7 +494,7 @@ class BendingSection(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         )
 
 
-class BlockClosure(Struct, frozen=True, kw_only=True):
+class BlockClosure(Answered, frozen=True, kw_only=True):
     """A temporary closure from new rail to old at the end of a work block.
 
     Attributes:
@@ -526,7 +527,7 @@ class BlockEnd(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"station": Length.of})
 
 
-class BreakGapAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class BreakGapAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.break-gap`: Gap at a break or cut of cold rail.
 
     Attributes:
@@ -624,7 +625,7 @@ class BreakGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         )
 
 
-class BreakGapResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class BreakGapResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """What opens at the break, and how far the rail is disturbed.
 
     Attributes:
@@ -651,7 +652,7 @@ class BreakGapResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True)
     checks: list[Check]
 
 
-class BucklingAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class BucklingAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.buckling`: Buckling of hot track.
 
     Attributes:
@@ -788,7 +789,7 @@ class BucklingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         )
 
 
-class BucklingResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class BucklingResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Rises above neutral, temperatures, path, verdict.
 
     Attributes:
@@ -831,7 +832,7 @@ class BucklingResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True)
     checks: list[Check]
 
 
-class BulkLine(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class BulkLine(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A line of the answer: `line` with `answer` or `problem`, or `trailer` alone in the last one.
 
     Attributes:
@@ -847,7 +848,7 @@ class BulkLine(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     trailer: BulkTrailer | UnsetType = UNSET
 
 
-class BulkTotal(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class BulkTotal(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The total of one item and product over all jobs that were answered: an exact sum, rounded once to a binary number.
 
     Attributes:
@@ -869,7 +870,7 @@ class BulkTotal(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     mass: Amount | UnsetType = UNSET
 
 
-class BulkTrailer(Struct, frozen=True, kw_only=True):
+class BulkTrailer(Answered, frozen=True, kw_only=True):
     """The last line: without it the answer is not complete.
 
     Attributes:
@@ -889,7 +890,7 @@ class BulkTrailer(Struct, frozen=True, kw_only=True):
     versions: Versions
 
 
-class CatalogueRow(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class CatalogueRow(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A row of a catalogue table. A value that is not known is left out, never zero.
 
     Attributes:
@@ -917,7 +918,7 @@ class CatalogueRow(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     feature_rule: FeatureRuleUsed | UnsetType = UNSET
 
 
-class CatalogueTable(Struct, frozen=True, kw_only=True):
+class CatalogueTable(Answered, frozen=True, kw_only=True):
     """The rows of a catalogue table that were asked for.
 
     Attributes:
@@ -935,7 +936,7 @@ class CatalogueTable(Struct, frozen=True, kw_only=True):
     rows: list[CatalogueRow]
 
 
-class CautionNote(Struct, frozen=True, kw_only=True):
+class CautionNote(Answered, frozen=True, kw_only=True):
     """Something a user of the answer must know.
 
     Attributes:
@@ -949,7 +950,7 @@ class CautionNote(Struct, frozen=True, kw_only=True):
     cite: Citation
 
 
-class Check(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class Check(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """One thing held against a limit. A check that lacks an input says so and is not passed.
 
     Attributes:
@@ -976,7 +977,7 @@ class Check(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     place: str
 
 
-class Citation(Struct, frozen=True, kw_only=True):
+class Citation(Answered, frozen=True, kw_only=True):
     """A place in a source and how the statement was obtained there.
 
     Attributes:
@@ -993,7 +994,7 @@ class Citation(Struct, frozen=True, kw_only=True):
     status: str
 
 
-class ClosingJointsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class ClosingJointsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.closing-joints`: Joints left in welded rail.
 
     Attributes:
@@ -1045,7 +1046,7 @@ class ClosingJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True
     document: Document | UnsetType = UNSET
 
 
-class ClosingJointsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class ClosingJointsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Joints and their parts.
 
     Attributes:
@@ -1075,7 +1076,7 @@ class ClosingJointsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=
     lines: list[Line]
 
 
-class CombinedStress(Struct, frozen=True, kw_only=True):
+class CombinedStress(Answered, frozen=True, kw_only=True):
     """Bending and thermal stress of one sign at one fibre.
 
     Attributes:
@@ -1099,7 +1100,7 @@ class CombinedStress(Struct, frozen=True, kw_only=True):
     left_share: float
 
 
-class Cost(Struct, frozen=True, kw_only=True):
+class Cost(Answered, frozen=True, kw_only=True):
     """The price of a total. What is recovered is a credit, shown as a positive amount.
 
     Attributes:
@@ -1140,7 +1141,7 @@ class Coverage(Quantity[CoverageUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("ft2_per_gal", "m2_per_l", "m2_per_m3")
 
 
-class CribbingAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class CribbingAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.cribbing`: Cribbing for anchors.
 
     Attributes:
@@ -1222,7 +1223,7 @@ class CribbingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         )
 
 
-class CribbingResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class CribbingResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Ballast to move aside.
 
     Attributes:
@@ -1257,7 +1258,7 @@ class CrownArc(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         measured(self, {"radius": Length.of, "width": Length.of})
 
 
-class CrownArcUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class CrownArcUsed(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """One arc of the running surface, from the top outwards.
 
     Attributes:
@@ -1319,7 +1320,7 @@ class Curve(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_def
         measured(self, {"begin": Length.of, "end": Length.of, "radius": Length.of, "degree": Angle.of})
 
 
-class CurveLoadAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class CurveLoadAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.curve-load`: Radial load and shift of curves.
 
     Attributes:
@@ -1429,7 +1430,7 @@ class CurveLoadRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         )
 
 
-class CurveLoadResult(Struct, frozen=True, kw_only=True):
+class CurveLoadResult(Answered, frozen=True, kw_only=True):
     """Radial loads, outward positive, with the neutral temperature left after the shift.
 
     Attributes:
@@ -1457,7 +1458,7 @@ class CurveLoadResult(Struct, frozen=True, kw_only=True):
     checks: list[Check]
 
 
-class CustomAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class CustomAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.custom`: Item of the caller's own.
 
     Attributes:
@@ -1584,7 +1585,7 @@ class CustomRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         measured(self, {"rail_length": Length.of, "per_length": Length.of, "mass_each": Mass.of})
 
 
-class CustomResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class CustomResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The item's count, unrounded, by what it goes by.
 
     Attributes:
@@ -1625,7 +1626,7 @@ class Density(Quantity[DensityUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("g_per_cm3", "kg_per_m3", "lb_per_ft3", "lb_per_in3")
 
 
-class DestressingAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class DestressingAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.destressing`: Destressing plan by stations.
 
     Attributes:
@@ -1739,7 +1740,7 @@ class DestressingRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         )
 
 
-class DestressingResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class DestressingResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Gap, marks, force, rail to remove, steps.
 
     Attributes:
@@ -1814,7 +1815,7 @@ class Duration(Quantity[DurationUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("d", "h", "min", "s")
 
 
-class EndMovementAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class EndMovementAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.end-movement`: Movement at the end of welded rail.
 
     Attributes:
@@ -1924,7 +1925,7 @@ class EndMovementRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         )
 
 
-class EndMovementResult(Struct, frozen=True, kw_only=True):
+class EndMovementResult(Answered, frozen=True, kw_only=True):
     """What the end does, hot and cold, starting free of force at the neutral temperature.
 
     Attributes:
@@ -1986,7 +1987,7 @@ class Expansion(Quantity[ExpansionUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("per_K", "per_degC", "per_degF")
 
 
-class Fault(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class Fault(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """One thing wrong with a request.
 
     Attributes:
@@ -2042,7 +2043,7 @@ class FeatureRule(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"approach_length": Length.of})
 
 
-class FeatureRuleUsed(Struct, frozen=True, kw_only=True):
+class FeatureRuleUsed(Answered, frozen=True, kw_only=True):
     """What a kind of fixed object asks of the relay: does the new rail go through, how are its ties and approaches
     anchored.
 
@@ -2180,7 +2181,7 @@ class GoodsAmount(Quantity[GoodsAmountUnit], frozen=True, gc=False):
     )
 
 
-class GoodsLoads(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class GoodsLoads(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """One item as it is hauled.
 
     Attributes:
@@ -2206,7 +2207,7 @@ class Hauling(Struct, frozen=True, kw_only=True, omit_defaults=True):
     vehicles: Sequence[Vehicle]
 
 
-class HaulingCurveAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class HaulingCurveAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `strength.hauling-curve`: Strings hauled round a curve.
 
     Attributes:
@@ -2326,7 +2327,7 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         )
 
 
-class HaulingCurveResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class HaulingCurveResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Stress about the upright axis, offset, shift.
 
     Attributes:
@@ -2358,7 +2359,7 @@ class HaulingCurveResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=T
     checks: list[Check]
 
 
-class Health(Struct, frozen=True, kw_only=True):
+class Health(Answered, frozen=True, kw_only=True):
     """The service is up, and what it answers with.
 
     Attributes:
@@ -2397,7 +2398,7 @@ class ItemMass(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         measured(self, {"mass_each": Mass.of, "density": Density.of})
 
 
-class JobCheck(Struct, frozen=True, kw_only=True):
+class JobCheck(Answered, frozen=True, kw_only=True):
     """A check and the part of the job it is about.
 
     Attributes:
@@ -2445,7 +2446,7 @@ class JobFeature(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omi
         measured(self, {"begin": Length.of, "end": Length.of})
 
 
-class JobLine(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class JobLine(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A line of the bill: what one rule says of one part of the job.
 
     Attributes:
@@ -2524,7 +2525,7 @@ class Joint(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_def
         )
 
 
-class JointGapAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class JointGapAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.joint-gap`: Gap at bolted joints by rail temperature.
 
     Attributes:
@@ -2598,7 +2599,7 @@ class JointGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         )
 
 
-class JointGapResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class JointGapResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The gap by table and by computation.
 
     Attributes:
@@ -2670,7 +2671,7 @@ class JointSet(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         measured(self, {"bar_mass": Mass.of, "pair_mass": Mass.of, "bolt_mass": Mass.of})
 
 
-class JointsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class JointsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.joints`: Joints and their parts.
 
     Attributes:
@@ -2783,7 +2784,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         measured(self, {"rail_length": Length.of, "bar_mass": Mass.of, "pair_mass": Mass.of, "bolt_mass": Mass.of})
 
 
-class JointsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class JointsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Joints and their parts, unrounded.
 
     Attributes:
@@ -2851,7 +2852,7 @@ class KeepOut(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
         measured(self, {"begin": Length.of, "end": Length.of, "distance": Length.of})
 
 
-class LayingAdjustmentAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class LayingAdjustmentAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.laying-adjustment`: Adjustment of a string at laying.
 
     Attributes:
@@ -2960,7 +2961,7 @@ class LayingAdjustmentRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
         )
 
 
-class LayingAdjustmentResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class LayingAdjustmentResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """What the free end and the marks must do, and what it takes.
 
     Attributes:
@@ -3035,7 +3036,7 @@ class LengthPerTemperature(Quantity[LengthPerTemperatureUnit], frozen=True, gc=F
     codes: ClassVar[tuple[str, ...]] = ("in_per_degF", "m_per_K", "mm_per_degC")
 
 
-class Line(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class Line(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A net amount of one item, neither allowance nor rounding in it.
 
     Attributes:
@@ -3055,7 +3056,7 @@ class Line(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     package_size: Amount | UnsetType = UNSET
 
 
-class LoadsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class LoadsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.loads`: Truck and car loads.
 
     Attributes:
@@ -3099,7 +3100,7 @@ class LoadsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
     document: Document | UnsetType = UNSET
 
 
-class LoadsResult(Struct, frozen=True, kw_only=True):
+class LoadsResult(Answered, frozen=True, kw_only=True):
     """Tons by item and in all, and loads of each vehicle.
 
     Attributes:
@@ -3115,7 +3116,7 @@ class LoadsResult(Struct, frozen=True, kw_only=True):
     without_mass: list[str]
 
 
-class Mark(Struct, frozen=True, kw_only=True):
+class Mark(Answered, frozen=True, kw_only=True):
     """One mark across rail and track.
 
     Attributes:
@@ -3165,7 +3166,7 @@ class MassPerLength(Quantity[MassPerLengthUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("kg_per_m", "lb_per_ft", "lb_per_yd")
 
 
-class Mode(Struct, frozen=True, kw_only=True):
+class Mode(Answered, frozen=True, kw_only=True):
     """The lowest buckled state of straight track in one shape.
 
     Attributes:
@@ -3206,7 +3207,7 @@ class Moment(Quantity[MomentUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("N_m", "kN_m", "kgf_cm", "kip_in", "lbf_in")
 
 
-class Money(Struct, frozen=True, kw_only=True):
+class Money(Answered, frozen=True, kw_only=True):
     """Costs and credits of a job in one currency.
 
     Attributes:
@@ -3226,7 +3227,7 @@ class Money(Struct, frozen=True, kw_only=True):
     unpriced: list[str]
 
 
-class NeutralTemperatureAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class NeutralTemperatureAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.neutral-temperature`: Neutral temperature after work on the rail.
 
     Attributes:
@@ -3347,7 +3348,7 @@ class NeutralTemperatureRequest(Struct, frozen=True, kw_only=True, omit_defaults
         )
 
 
-class NeutralTemperatureResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class NeutralTemperatureResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Before, changes, after.
 
     Attributes:
@@ -3664,7 +3665,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         )
 
 
-class Offcut(Struct, frozen=True, kw_only=True):
+class Offcut(Answered, frozen=True, kw_only=True):
     """What is left of a string that was cut.
 
     Attributes:
@@ -3817,7 +3818,7 @@ class OldTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         )
 
 
-class Operation(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class Operation(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """One operation of the gang.
 
     Attributes:
@@ -3879,7 +3880,7 @@ class OperationAmount(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"amount": GoodsAmount.of})
 
 
-class Order(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class Order(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The total of one item and product: exact net, allowance, rounded order, packages.
 
     Attributes:
@@ -3910,7 +3911,7 @@ class Order(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     order_mass: Mass | UnsetType = UNSET
 
 
-class OrderAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class OrderAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.order`: From the job's total to the order.
 
     Attributes:
@@ -3999,7 +4000,7 @@ class OrderRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
         )
 
 
-class OrderResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class OrderResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """What to order.
 
     Attributes:
@@ -4017,7 +4018,7 @@ class OrderResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     mass: Mass | UnsetType = UNSET
 
 
-class OtherSection(Struct, frozen=True, kw_only=True):
+class OtherSection(Answered, frozen=True, kw_only=True):
     """The second section under the same wheels, and its figures over those of the first.
 
     Attributes:
@@ -4039,7 +4040,7 @@ class OtherSection(Struct, frozen=True, kw_only=True):
     seat_load_ratio: float
 
 
-class OutlinePoint(Struct, frozen=True, kw_only=True):
+class OutlinePoint(Answered, frozen=True, kw_only=True):
     """A point of the outline, in the unit of the outline.
 
     Attributes:
@@ -4084,7 +4085,7 @@ class Part(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"length": Length.of, "neutral_temperature": Temperature.of})
 
 
-class PathPoint(Struct, frozen=True, kw_only=True):
+class PathPoint(Answered, frozen=True, kw_only=True):
     """One equilibrium of track with a line defect.
 
     Attributes:
@@ -4104,7 +4105,7 @@ class PathPoint(Struct, frozen=True, kw_only=True):
     energy: Energy
 
 
-class PlaceReuse(Struct, frozen=True, kw_only=True):
+class PlaceReuse(Answered, frozen=True, kw_only=True):
     """What a part of the job takes and gives.
 
     Attributes:
@@ -4116,7 +4117,7 @@ class PlaceReuse(Struct, frozen=True, kw_only=True):
     given: float
 
 
-class PlacedPiece(Struct, frozen=True, kw_only=True):
+class PlacedPiece(Answered, frozen=True, kw_only=True):
     """A string or a part of one as it lies.
 
     Attributes:
@@ -4140,7 +4141,7 @@ class PlacedPiece(Struct, frozen=True, kw_only=True):
     whole: bool
 
 
-class PlacedWeld(Struct, frozen=True, kw_only=True):
+class PlacedWeld(Answered, frozen=True, kw_only=True):
     """A field weld by the station of its middle.
 
     Attributes:
@@ -4154,7 +4155,7 @@ class PlacedWeld(Struct, frozen=True, kw_only=True):
     kind: str
 
 
-class PlatePinsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class PlatePinsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.plate-pins`: Plate pins.
 
     Attributes:
@@ -4232,7 +4233,7 @@ class PlatePinsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         measured(self, {"pin_mass": Mass.of})
 
 
-class PlatePinsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class PlatePinsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Pins and where they go.
 
     Attributes:
@@ -4254,7 +4255,7 @@ class PlatePinsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True
     lines: list[Line]
 
 
-class PreservativeAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class PreservativeAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.preservative`: Preservative for adzed tie seats.
 
     Attributes:
@@ -4346,7 +4347,7 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         )
 
 
-class PreservativeResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class PreservativeResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Bared wood and what it takes, unrounded.
 
     Attributes:
@@ -4396,7 +4397,7 @@ class Prices(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
     items: Sequence[Price] | UnsetType = UNSET
 
 
-class PrintedComparison(Struct, frozen=True, kw_only=True):
+class PrintedComparison(Answered, frozen=True, kw_only=True):
     """A printed value beside the computed one.
 
     Attributes:
@@ -4414,7 +4415,7 @@ class PrintedComparison(Struct, frozen=True, kw_only=True):
     agrees: bool
 
 
-class PrintedValue(Struct, frozen=True, kw_only=True):
+class PrintedValue(Answered, frozen=True, kw_only=True):
     """A value of a catalogue row: as its source prints it, in the units asked for, and where it comes from.
 
     Attributes:
@@ -4428,7 +4429,7 @@ class PrintedValue(Struct, frozen=True, kw_only=True):
     cite: Citation
 
 
-class Problem(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class Problem(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A problem as RFC 9457 describes it.
 
     Attributes:
@@ -4514,7 +4515,7 @@ class ProductionRate(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"done": GoodsAmount.of, "time": Duration.of})
 
 
-class ProfileOrigin(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class ProfileOrigin(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Where a group of measures comes from.
 
     Attributes:
@@ -4627,7 +4628,7 @@ class ProfileParameters(Struct, frozen=True, kw_only=True, omit_defaults=True, r
         )
 
 
-class ProfileParametersUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class ProfileParametersUsed(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A rail section as its drawing dimensions it; symmetrical about the vertical axis.
 
     Attributes:
@@ -4676,7 +4677,7 @@ class ProfileParametersUsed(Struct, frozen=True, kw_only=True, repr_omit_default
     base_lower_edge_radius: Length
 
 
-class RailMassAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RailMassAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.rail-mass`: Mass of rail.
 
     Attributes:
@@ -4748,7 +4749,7 @@ class RailMassRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         measured(self, {"length": Length.of, "mass_per_length": MassPerLength.of, "stock_length": Length.of})
 
 
-class RailMassResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RailMassResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Mass of the rail, and per mile in every ton.
 
     Attributes:
@@ -4780,7 +4781,7 @@ class RailMassResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True)
     lines: list[Line]
 
 
-class RailPlan(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RailPlan(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The new rail of one section on one track: made, laid, hauled.
 
     Attributes:
@@ -4842,7 +4843,7 @@ class RailRun(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"begin": Length.of, "end": Length.of})
 
 
-class RailSupplyAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RailSupplyAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.rail-supply`: Stock rails, strings, welds and closures.
 
     Attributes:
@@ -4973,7 +4974,7 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
         )
 
 
-class RailSupplyResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RailSupplyResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """What is made, laid and left over.
 
     Attributes:
@@ -5047,7 +5048,7 @@ class RailSupplyResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=Tru
     lines: list[Line]
 
 
-class RecordItem(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RecordItem(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """One field of the record.
 
     Attributes:
@@ -5061,7 +5062,7 @@ class RecordItem(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     place: str
 
 
-class RestraintAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RestraintAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.restraint`: Longitudinal restraint by anchors and ballast.
 
     Attributes:
@@ -5162,7 +5163,7 @@ class RestraintRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         )
 
 
-class RestraintResult(Struct, frozen=True, kw_only=True):
+class RestraintResult(Answered, frozen=True, kw_only=True):
     """The force and what each zone does about it.
 
     Attributes:
@@ -5178,7 +5179,7 @@ class RestraintResult(Struct, frozen=True, kw_only=True):
     checks: list[Check]
 
 
-class RuleField(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class RuleField(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """An input or output of a rule.
 
     Attributes:
@@ -5210,7 +5211,7 @@ class RuleField(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     record: str | UnsetType = UNSET
 
 
-class RuleFormula(Struct, frozen=True, kw_only=True):
+class RuleFormula(Answered, frozen=True, kw_only=True):
     """An equation of a rule.
 
     Attributes:
@@ -5224,7 +5225,7 @@ class RuleFormula(Struct, frozen=True, kw_only=True):
     exact: bool
 
 
-class RuleList(Struct, frozen=True, kw_only=True):
+class RuleList(Answered, frozen=True, kw_only=True):
     """The registry of rules.
 
     Attributes:
@@ -5236,7 +5237,7 @@ class RuleList(Struct, frozen=True, kw_only=True):
     rules: list[RuleRecord]
 
 
-class RuleRecord(Struct, frozen=True, kw_only=True):
+class RuleRecord(Answered, frozen=True, kw_only=True):
     """A rule as the registry has it.
 
     Attributes:
@@ -5276,7 +5277,7 @@ class RulebookChoice(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     entries: Sequence[RulebookEntry] | UnsetType = UNSET
 
 
-class RulebookDefault(Struct, frozen=True, kw_only=True):
+class RulebookDefault(Answered, frozen=True, kw_only=True):
     """A default of a rulebook.
 
     Attributes:
@@ -5310,7 +5311,7 @@ class RulebookEntry(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     word: str | UnsetType = UNSET
 
 
-class RulebookList(Struct, frozen=True, kw_only=True):
+class RulebookList(Answered, frozen=True, kw_only=True):
     """The rulebooks of this service.
 
     Attributes:
@@ -5322,7 +5323,7 @@ class RulebookList(Struct, frozen=True, kw_only=True):
     rulebooks: list[RulebookRecord]
 
 
-class RulebookRecord(Struct, frozen=True, kw_only=True):
+class RulebookRecord(Answered, frozen=True, kw_only=True):
     """A rulebook: defaults under one name.
 
     Attributes:
@@ -5338,7 +5339,7 @@ class RulebookRecord(Struct, frozen=True, kw_only=True):
     defaults: list[RulebookDefault]
 
 
-class SafetyPlan(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SafetyPlan(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Thermal answers for one section of new rail.
 
     Attributes:
@@ -5360,7 +5361,7 @@ class SafetyPlan(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     restraint: RestraintResult | UnsetType = UNSET
 
 
-class SalvageAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SalvageAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.salvage`: Salvage.
 
     Attributes:
@@ -5537,7 +5538,7 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         )
 
 
-class SalvageResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SalvageResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """What comes out, unrounded.
 
     Attributes:
@@ -5582,7 +5583,7 @@ class SecondMoment(Quantity[SecondMomentUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("cm4", "in4", "m4", "mm4")
 
 
-class SectionCompatibilityAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SectionCompatibilityAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `sections.compatibility`: Compatibility of an old and a new rail section.
 
     Attributes:
@@ -5758,7 +5759,7 @@ class SectionCompatibilityRequest(Struct, frozen=True, kw_only=True, omit_defaul
         )
 
 
-class SectionCompatibilityResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SectionCompatibilityResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """What serves, what does not, and why; what is not known is left out. Differences are new less old.
 
     Attributes:
@@ -5794,7 +5795,7 @@ class SectionCompatibilityResult(Struct, frozen=True, kw_only=True, repr_omit_de
     checks: list[Check]
 
 
-class SectionFigures(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SectionFigures(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Properties of one section about its own centroid.
 
     Attributes:
@@ -5876,7 +5877,7 @@ class SectionPoint(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"x": Length.of, "y": Length.of})
 
 
-class SectionProfile(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SectionProfile(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A section's outline as points counter-clockwise, the first not repeated, and the measures it was built from.
 
     Attributes:
@@ -5908,7 +5909,7 @@ class SectionProfile(Struct, frozen=True, kw_only=True, repr_omit_defaults=True)
     worn: list[OutlinePoint] | UnsetType = UNSET
 
 
-class SectionPropertiesAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SectionPropertiesAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `sections.properties`: Properties of a rail section, new or worn.
 
     Attributes:
@@ -6066,7 +6067,7 @@ class SectionPropertiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=
         )
 
 
-class SectionPropertiesResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SectionPropertiesResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The section as it is now, the new one beside it where it is worn, and the printed values.
 
     Attributes:
@@ -6206,7 +6207,7 @@ class Segment(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
         measured(self, {"begin": Length.of, "end": Length.of, "lateral_resistance": ForcePerLength.of})
 
 
-class SegmentSummary(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SegmentSummary(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A segment at a glance.
 
     Attributes:
@@ -6234,7 +6235,7 @@ class SegmentSummary(Struct, frozen=True, kw_only=True, repr_omit_defaults=True)
     notes: list[str]
 
 
-class SoundTiesAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SoundTiesAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.sound-ties`: Sound ties in 39 ft.
 
     Attributes:
@@ -6300,7 +6301,7 @@ class SoundTiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         measured(self, {"degree": Angle.of})
 
 
-class SoundTiesResult(Struct, frozen=True, kw_only=True):
+class SoundTiesResult(Answered, frozen=True, kw_only=True):
     """The least number and the verdict.
 
     Attributes:
@@ -6312,7 +6313,7 @@ class SoundTiesResult(Struct, frozen=True, kw_only=True):
     check: Check
 
 
-class SourceList(Struct, frozen=True, kw_only=True):
+class SourceList(Answered, frozen=True, kw_only=True):
     """Every cited document.
 
     Attributes:
@@ -6324,7 +6325,7 @@ class SourceList(Struct, frozen=True, kw_only=True):
     sources: list[SourceRecord]
 
 
-class SourceRecord(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SourceRecord(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A cited document.
 
     Attributes:
@@ -6419,7 +6420,7 @@ class SpikeBand(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit
         measured(self, {"at_least_radius": Length.of})
 
 
-class SpikeBandUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SpikeBandUsed(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Spikes in each plate on curves of a given radius or wider, on track of some classes or of all.
 
     Attributes:
@@ -6454,7 +6455,7 @@ class SpikePattern(Struct, frozen=True, kw_only=True, omit_defaults=True):
     extra_at_joint_ties: int
 
 
-class SpikePatternUsed(Struct, frozen=True, kw_only=True):
+class SpikePatternUsed(Answered, frozen=True, kw_only=True):
     """Spikes per plate by curvature, widest radius first, and by class of track; tangent takes the first band of its
     class.
 
@@ -6467,7 +6468,7 @@ class SpikePatternUsed(Struct, frozen=True, kw_only=True):
     extra_at_joint_ties: int
 
 
-class SpikesAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SpikesAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.spikes`: Spikes.
 
     Attributes:
@@ -6493,7 +6494,7 @@ class SpikesAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     explanation: list[Step] | UnsetType = UNSET
 
 
-class SpikesInBand(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SpikesInBand(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """What one band of the pattern comes to.
 
     Attributes:
@@ -6593,7 +6594,7 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         )
 
 
-class SpikesResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class SpikesResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Spikes to drive, unrounded where joints are an average.
 
     Attributes:
@@ -6678,7 +6679,7 @@ class Stability(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit
         )
 
 
-class Step(Struct, frozen=True, kw_only=True):
+class Step(Answered, frozen=True, kw_only=True):
     """One formula of one rule, with its numbers in coherent SI.
 
     Attributes:
@@ -6787,7 +6788,7 @@ class Stretch(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
         measured(self, {"begin": Length.of, "end": Length.of})
 
 
-class StringLayoutAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class StringLayoutAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.string-layout`: Where every string and field weld lies.
 
     Attributes:
@@ -6893,7 +6894,7 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         )
 
 
-class StringLayoutResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class StringLayoutResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Every piece, weld, offcut and closure.
 
     Attributes:
@@ -7063,7 +7064,7 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
         )
 
 
-class TableRow(Struct, frozen=True, kw_only=True):
+class TableRow(Answered, frozen=True, kw_only=True):
     """Adjustment of one string length at one rail temperature.
 
     Attributes:
@@ -7113,7 +7114,7 @@ class TableWanted(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
         measured(self, {"coldest": Temperature.of, "hottest": Temperature.of, "step": TemperatureChange.of})
 
 
-class TakeoffAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TakeoffAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `takeoffs`: Takeoff of a relay job.
 
     Attributes:
@@ -7176,7 +7177,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     document: Document | UnsetType = UNSET
 
 
-class TakeoffResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TakeoffResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The whole job, answered.
 
     Attributes:
@@ -7250,7 +7251,7 @@ class TemperatureChange(Quantity[TemperatureChangeUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("delta_K", "delta_degC", "delta_degF")
 
 
-class TemperatureRangeAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TemperatureRangeAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.temperature-range`: Desired laying temperature range and restriction temperature.
 
     Attributes:
@@ -7363,7 +7364,7 @@ class TemperatureRangeRequest(Struct, frozen=True, kw_only=True, omit_defaults=T
         )
 
 
-class TemperatureRangeResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TemperatureRangeResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The range, and what the extremes mean for rail laid in it.
 
     Attributes:
@@ -7506,7 +7507,7 @@ class ThermalExtremes(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         )
 
 
-class ThermalForceAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class ThermalForceAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.force`: Thermal force in fully restrained rail.
 
     Attributes:
@@ -7588,7 +7589,7 @@ class ThermalForceRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         )
 
 
-class ThermalForceResult(Struct, frozen=True, kw_only=True):
+class ThermalForceResult(Answered, frozen=True, kw_only=True):
     """Force and stress of one fully restrained rail, compression positive.
 
     Attributes:
@@ -7608,7 +7609,7 @@ class ThermalForceResult(Struct, frozen=True, kw_only=True):
     stress_per_degree: StressPerTemperature
 
 
-class TiePlatesAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TiePlatesAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.tie-plates`: Tie plates.
 
     Attributes:
@@ -7707,7 +7708,7 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         )
 
 
-class TiePlatesResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TiePlatesResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Plates needed, by hand and by weight.
 
     Attributes:
@@ -7733,7 +7734,7 @@ class TiePlatesResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True
     lines: list[Line]
 
 
-class TiePlugsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TiePlugsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.tie-plugs`: Tie plugs or compound.
 
     Attributes:
@@ -7823,7 +7824,7 @@ class TiePlugsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         measured(self, {"hole_side": Length.of, "hole_depth": Length.of})
 
 
-class TiePlugsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TiePlugsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Holes to fill and what fills them, unrounded.
 
     Attributes:
@@ -7875,7 +7876,7 @@ class TieSetting(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omi
         measured(self, {"spacing": Length.of, "per_length": Length.of, "origin": Length.of})
 
 
-class TiesAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TiesAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.ties`: Ties standing, kept and renewed.
 
     Attributes:
@@ -7923,7 +7924,7 @@ class TiesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
     document: Document | UnsetType = UNSET
 
 
-class TiesResult(Struct, frozen=True, kw_only=True):
+class TiesResult(Answered, frozen=True, kw_only=True):
     """Ties that stand, stay and are renewed.
 
     Attributes:
@@ -7947,7 +7948,7 @@ class TiesResult(Struct, frozen=True, kw_only=True):
     lines: list[Line]
 
 
-class Torsion(Struct, frozen=True, kw_only=True):
+class Torsion(Answered, frozen=True, kw_only=True):
     """Resistance to twisting.
 
     Attributes:
@@ -7964,7 +7965,7 @@ class Torsion(Struct, frozen=True, kw_only=True):
     relative_error: float
 
 
-class TrackJointsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TrackJointsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `regulation.track-joints`: Joints, bolts and anchors by 49 CFR Part 213.
 
     Attributes:
@@ -8056,7 +8057,7 @@ class TrackJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         )
 
 
-class TrackJointsResult(Struct, frozen=True, kw_only=True):
+class TrackJointsResult(Answered, frozen=True, kw_only=True):
     """The checks, section by section.
 
     Attributes:
@@ -8072,7 +8073,7 @@ class TrackJointsResult(Struct, frozen=True, kw_only=True):
     checks: list[Check]
 
 
-class TrackStability(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TrackStability(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """The straight track, or the curves of one radius, of a segment when the rail is at its hottest.
 
     Attributes:
@@ -8101,7 +8102,7 @@ class TrackStability(Struct, frozen=True, kw_only=True, repr_omit_defaults=True)
     verdict: str
 
 
-class TrainLoad(Struct, frozen=True, kw_only=True):
+class TrainLoad(Answered, frozen=True, kw_only=True):
     """One train.
 
     Attributes:
@@ -8121,7 +8122,7 @@ class TrainLoad(Struct, frozen=True, kw_only=True):
     mass: Mass
 
 
-class TrainLoadsAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TrainLoadsAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.train-loads`: Rail trains and what each brings.
 
     Attributes:
@@ -8225,7 +8226,7 @@ class TrainLoadsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
         )
 
 
-class TrainLoadsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class TrainLoadsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Capacity, cars and trains.
 
     Attributes:
@@ -8263,7 +8264,7 @@ class TrainLoadsResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=Tru
     lines: list[Line]
 
 
-class UnderWheel(Struct, frozen=True, kw_only=True):
+class UnderWheel(Answered, frozen=True, kw_only=True):
     """What is found under one wheel.
 
     Attributes:
@@ -8304,7 +8305,7 @@ class Vehicle(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_d
         measured(self, {"capacity": Mass.of})
 
 
-class VehicleLoads(Struct, frozen=True, kw_only=True):
+class VehicleLoads(Answered, frozen=True, kw_only=True):
     """The loads of one kind of vehicle.
 
     Attributes:
@@ -8318,7 +8319,7 @@ class VehicleLoads(Struct, frozen=True, kw_only=True):
     loads: int
 
 
-class Versions(Struct, frozen=True, kw_only=True):
+class Versions(Answered, frozen=True, kw_only=True):
     """What answered: the same request with the same versions gives the same bytes.
 
     Attributes:
@@ -8332,7 +8333,7 @@ class Versions(Struct, frozen=True, kw_only=True):
     rulebook: str
 
 
-class VerticalBendingAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class VerticalBendingAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `strength.vertical-bending`: Bending of rail under wheels.
 
     Attributes:
@@ -8471,7 +8472,7 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
         )
 
 
-class VerticalBendingResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class VerticalBendingResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Largest values with the speed factor in them, and the allowable stress.
 
     Attributes:
@@ -8543,7 +8544,7 @@ class Volume(Quantity[VolumeUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("ft3", "gal", "in3", "l", "m3", "yd3")
 
 
-class WearLoss(Struct, frozen=True, kw_only=True):
+class WearLoss(Answered, frozen=True, kw_only=True):
     """What wear has taken, and the shares that are left.
 
     Attributes:
@@ -8594,7 +8595,7 @@ class WebArc(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
         measured(self, {"radius": Length.of, "centre_height": Length.of})
 
 
-class WebArcUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class WebArcUsed(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """One arc of a web face, from the web's thinnest place outwards to the fishing plane.
 
     Attributes:
@@ -8685,7 +8686,7 @@ class Wheel(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"position": Length.of, "load": Force.of})
 
 
-class WorkAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class WorkAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.work-per-tie`: Work per tie and per mile.
 
     Attributes:
@@ -8711,7 +8712,7 @@ class WorkAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
     explanation: list[Step] | UnsetType = UNSET
 
 
-class WorkPlanAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class WorkPlanAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.work-plan`: Work plan of a rail gang.
 
     Attributes:
@@ -8794,7 +8795,7 @@ class WorkPlanRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         )
 
 
-class WorkPlanResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class WorkPlanResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Operations in trade order, and which of them sets the pace.
 
     Attributes:
@@ -8926,7 +8927,7 @@ class WorkRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_om
         )
 
 
-class WorkResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class WorkResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Operations on a stretch in trade order, and which of them sets the pace.
 
     Attributes:
@@ -8982,7 +8983,7 @@ class WornFace(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         measured(self, {"amount": Length.of, "angle": Angle.of, "gage_depth": Length.of})
 
 
-class WornRailAnswer(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class WornRailAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.worn-rail`: Thermal force in worn rail.
 
     Attributes:
@@ -9082,7 +9083,7 @@ class WornRailRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         )
 
 
-class WornRailResult(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class WornRailResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Force and stress of one restrained rail as it is now, and of the new one beside it; compression positive.
 
     Attributes:
@@ -9150,7 +9151,7 @@ class Zone(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defa
         measured(self, {"length": Length.of})
 
 
-class ZoneHold(Struct, frozen=True, kw_only=True):
+class ZoneHold(Answered, frozen=True, kw_only=True):
     """What one zone holds.
 
     Attributes:
@@ -9178,7 +9179,7 @@ class ZoneHold(Struct, frozen=True, kw_only=True):
     ties_needed: int
 
 
-class ZoneUsed(Struct, frozen=True, kw_only=True, repr_omit_defaults=True):
+class ZoneUsed(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A zone as used: overlapping and touching zones of equal anchoring merged, cut to the stretch.
 
     Attributes:

@@ -56,6 +56,7 @@ from railrules_client._generated.models import (
     WorkPlanAnswer,
     WornRailAnswer,
 )
+from railrules_client._takeoffs import AsyncTakeoffs, Takeoffs
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -5273,8 +5274,11 @@ class StrengthResource:
         return self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
 
-class TakeoffsResource:
+class TakeoffsResource(Takeoffs):
     """`client.takeoffs`. A whole relay job: every quantity, order, check and price in one answer."""
+
+    _create = _CREATE_TAKEOFF
+    _bulk = _CREATE_TAKEOFFS
 
     def __init__(self, caller: Caller) -> None:
         """Reach the operations through a caller."""
@@ -5535,49 +5539,6 @@ class TakeoffsResource:
             query={"drawing": drawing, "sheet": sheet},
             body=request,
         )
-
-    def bulk(
-        self,
-        body: bytes,
-        /,
-        *,
-        answer: Literal["full", "totals"] | None = None,
-        units: Literal["us", "si"] | None = None,
-        **options: Unpack[CallOptions],
-    ) -> BulkLine:
-        """Takeoffs of many jobs.
-
-        A stream both ways: each line of the request is a job as `POST /v1/takeoffs` takes it, each line of the answer
-        what that answers, in the same order, while more lines come in: read while you write. A job that is refused does
-        not end the stream; its line holds the problem. The last line is a trailer with counts, the SHA-256 of all
-        before it and, with `answer=totals`, the totals of all jobs; an answer without it was cut. Totals are exact sums
-        rounded once, so they repeat bit for bit whatever the order and the network. Lines are of at most 1 MiB; their
-        number is not limited.
-
-        Args:
-            answer: What is sent of each job: its whole answer, or nothing but its part in the totals of the trailer.
-            units: Units of the totals; `us` when left out.
-            body: of type application/x-ndjson.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
-
-        Returns:
-            A line of the answer: `line` with `answer` or `problem`, or `trailer` alone in the last one.
-
-        Raises:
-            BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
-            RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
-            ProblemError: The header of the request is too large (431).
-            ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
-        """
-        return self._caller.call(_CREATE_TAKEOFFS, options, query={"answer": answer, "units": units}, body=body)
 
 
 class ThermalResource:
@@ -11319,8 +11280,11 @@ class AsyncStrengthResource:
         return await self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
 
-class AsyncTakeoffsResource:
+class AsyncTakeoffsResource(AsyncTakeoffs):
     """`client.takeoffs`. A whole relay job: every quantity, order, check and price in one answer."""
+
+    _create = _CREATE_TAKEOFF
+    _bulk = _CREATE_TAKEOFFS
 
     def __init__(self, caller: AsyncCaller) -> None:
         """Reach the operations through a caller."""
@@ -11601,49 +11565,6 @@ class AsyncTakeoffsResource:
             query={"drawing": drawing, "sheet": sheet},
             body=request,
         )
-
-    async def bulk(
-        self,
-        body: bytes,
-        /,
-        *,
-        answer: Literal["full", "totals"] | None = None,
-        units: Literal["us", "si"] | None = None,
-        **options: Unpack[CallOptions],
-    ) -> BulkLine:
-        """Takeoffs of many jobs.
-
-        A stream both ways: each line of the request is a job as `POST /v1/takeoffs` takes it, each line of the answer
-        what that answers, in the same order, while more lines come in: read while you write. A job that is refused does
-        not end the stream; its line holds the problem. The last line is a trailer with counts, the SHA-256 of all
-        before it and, with `answer=totals`, the totals of all jobs; an answer without it was cut. Totals are exact sums
-        rounded once, so they repeat bit for bit whatever the order and the network. Lines are of at most 1 MiB; their
-        number is not limited.
-
-        Args:
-            answer: What is sent of each job: its whole answer, or nothing but its part in the totals of the trailer.
-            units: Units of the totals; `us` when left out.
-            body: of type application/x-ndjson.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
-
-        Returns:
-            A line of the answer: `line` with `answer` or `problem`, or `trailer` alone in the last one.
-
-        Raises:
-            BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
-            RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
-            ProblemError: The header of the request is too large (431).
-            ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
-        """
-        return await self._caller.call(_CREATE_TAKEOFFS, options, query={"answer": answer, "units": units}, body=body)
 
 
 class AsyncThermalResource:

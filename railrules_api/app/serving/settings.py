@@ -92,7 +92,7 @@ def from_environment(environment: Mapping[str, str]) -> ServerSettings:
     fields = {PREFIX + field.name.upper(): field for field in dataclasses.fields(ServerSettings)}
     unknown = sorted(name for name in environment if name.startswith(PREFIX) and name not in fields)
     if unknown:
-        raise SettingsError(f"{', '.join(unknown)}: no such setting; `railrules serve --settings` lists them")
+        raise SettingsError(f"{', '.join(unknown)}: no such setting; `railrules-server serve --settings` lists them")
     given: dict[str, Any] = {
         field.name: _read(name, environment[name], field, getattr(usual, field.name))
         for name, field in fields.items()

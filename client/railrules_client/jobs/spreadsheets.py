@@ -8,14 +8,15 @@ import importlib
 import io
 import warnings
 import zipfile
-from typing import TYPE_CHECKING, Any, Final, NamedTuple
+from typing import TYPE_CHECKING, Final, NamedTuple, Protocol, TypeAlias, cast
 
-from railrules_api.app.job_file import JobFileError
+from railrules_client.jobs.files import JobFileError
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
     from pathlib import Path
 
-Value = str | float | bool | None
+Value: TypeAlias = str | float | bool | None
 """What stands in a cell; None where nothing does."""
 
 SEPARATORS: Final = (",", ";", "\t")
@@ -131,20 +132,49 @@ def _refuse_too_long(name: str, number: int) -> None:
 # ---------------------------------------------------------------- XLSX
 
 
-def _library() -> Any:  # noqa: ANN401  an optional library without types
+class _Cell(Protocol):
+    """A cell as the library has it; the library itself has no types."""
+
+    value: object
+    data_type: str
+    row: int
+    column: int
+
+
+class _Areas(Protocol):
+    ranges: Iterable[object]
+
+
+class _Sheet(Protocol):
+    title: str
+    merged_cells: _Areas
+
+    def iter_rows(self) -> Iterable[tuple[_Cell, ...]]: ...
+    def cell(self, row: int, column: int) -> _Cell: ...
+
+
+class _Book(Protocol):
+    worksheets: list[_Sheet]
+
+    def __getitem__(self, title: str) -> _Sheet: ...
+
+
+def _loader() -> Callable[..., _Book]:
     try:
-        return importlib.import_module("openpyxl")
+        return cast("Callable[..., _Book]", importlib.import_module("openpyxl").load_workbook)
     except ModuleNotFoundError as error:
-        raise SpreadsheetError("XLSX files need the extra `xlsx`: install railrules[xlsx], or save the sheets as CSV") from error
+        raise SpreadsheetError(
+            "XLSX files need the extra `xlsx`: install railrules-client[xlsx], or save the sheets as CSV"
+        ) from error
 
 
 def _workbook(path: Path) -> dict[str, Grid]:
-    library = _library()
+    load = _loader()
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")  # about print settings and the like, which are not read here
-            values = library.load_workbook(path, data_only=True)
-            formulas = library.load_workbook(path)
+            values = load(path, data_only=True)
+            formulas = load(path)
     except (OSError, ValueError, KeyError, TypeError, zipfile.BadZipFile, SyntaxError) as error:
         # a broken part of the archive ends in any of these; a broken XML text is a SyntaxError
         raise SpreadsheetError(f"{path.name}: not a workbook that can be read: {error}") from error
@@ -155,7 +185,7 @@ def _workbook(path: Path) -> dict[str, Grid]:
     }
 
 
-def _sheet(name: str, sheet: Any, formulas: Any) -> Grid:  # noqa: ANN401  sheets of a library without types
+def _sheet(name: str, sheet: _Sheet, formulas: _Sheet) -> Grid:
     if sheet.merged_cells.ranges:
         merged = min(str(area) for area in sheet.merged_cells.ranges)
         raise SpreadsheetError(f"{name}: cells {merged} are merged; give every row its own values")
@@ -174,7 +204,7 @@ def _width(row: Row) -> int:
     return max(position + 1 for position, value in enumerate(row.cells) if value is not None)
 
 
-def _cell(name: str, cell: Any, formulas: Any) -> Value:  # noqa: ANN401  a cell of a library without types
+def _cell(name: str, cell: _Cell, formulas: _Sheet) -> Value:
     value, where = cell.value, place(name, cell.row, cell.column - 1)
     if value is None:
         if formulas.cell(cell.row, cell.column).data_type == "f":

@@ -5,14 +5,13 @@ from __future__ import annotations
 import textwrap
 from typing import TYPE_CHECKING, Any
 
-from railrules_api.app.tables import number, table
-from railrules_api.units import UNITS
+from railrules_client._units import label_of
+from railrules_client.tables import plain
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
 WIDTH = 118
-_LABELS = {code: unit.label for units in UNITS.values() for code, unit in units.items()}
 _HEADINGS = {
     "order": "To order",
     "recover": "Comes out",
@@ -28,13 +27,21 @@ _MARKS = {
 }
 
 
+def number(value: float, digits: int = 2) -> str:
+    """Return a number with its thousands set apart; a whole one without decimals.
+
+    >>> number(6498.0), number(12996.923), number(0.05)
+    ('6,498', '12,996.92', '0.05')
+    """
+    rounded = round(value, digits)
+    return f"{rounded:,.0f}" if rounded == int(rounded) else f"{rounded:,.{digits}f}"
+
+
 def quantity(value: dict[str, Any] | None, digits: int = 2) -> str:
     """Return a quantity of the wire for people; empty for none."""
     if value is None:
         return ""
-    unit = value["unit"]
-    label = "" if unit == "each" else f" {_LABELS.get(unit, unit)}"
-    return number(value["value"], digits) + label
+    return f"{number(value['value'], digits)} {label_of(value['unit'])}".rstrip()
 
 
 def _wrapped(text: str, indent: str = "  ") -> str:
@@ -56,8 +63,8 @@ def _orders(result: dict[str, Any], direction: str) -> str:
         if order["direction"] == direction and order["net"]["value"]
     ]
     if direction == "order":
-        return table(("item", "product", "net", "allow.", "order", "packages", "mass"), rows, right=(2, 3, 4, 5, 6))
-    return table(("item", "net", "mass"), [(row[0], row[2], row[6]) for row in rows], right=(1, 2))
+        return plain(("item", "product", "net", "allow.", "order", "packages", "mass"), rows, right=(2, 3, 4, 5, 6))
+    return plain(("item", "net", "mass"), [(row[0], row[2], row[6]) for row in rows], right=(1, 2))
 
 
 _WELDS = (("junctions", "between pieces"), ("tie_ins", "to rail of the same section"), ("compromise_welds", "to another section"))
@@ -245,7 +252,7 @@ def _money(result: dict[str, Any]) -> Iterator[str]:
         )
         for cost in money["costs"]
     ]
-    yield table(("item", "quantity", "per", "price", money["currency"]), rows, right=(1, 3, 4))
+    yield plain(("item", "quantity", "per", "price", money["currency"]), rows, right=(1, 3, 4))
     yield (
         f"  cost {float(money['cost']):,.2f}  less credit {float(money['credit']):,.2f}  = {float(money['balance']):,.2f} "
         f"{money['currency']}"

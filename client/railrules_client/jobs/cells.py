@@ -5,17 +5,15 @@ from __future__ import annotations
 import math
 import re
 from difflib import get_close_matches
-from typing import TYPE_CHECKING, Any, Final, NamedTuple
+from typing import TYPE_CHECKING, Final, NamedTuple
 
-from railrules_api.domain.kinds import Kind
-from railrules_api.units import UNITS
+from railrules_client._generated.models import Angle, Length
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
 
-    from railrules_api.app.spreadsheets import Value
-
-Tree = dict[str, Any]
+    from railrules_client.jobs.files import Tree
+    from railrules_client.jobs.spreadsheets import Value
 
 SIGNS: Final = {"comma": ",", "point": ".", "space": " ", "apostrophe": "'", "none": ""}
 _SPACES: Final = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2009": " ", "\u2019": "'"})
@@ -80,20 +78,19 @@ def _parts(text: str) -> tuple[str, str]:
     return found["number"], found["unit"] or ""
 
 
-def unit_code(code: str, kind: Kind) -> str:
+def unit_code(code: str, units: Sequence[str], kind: str) -> str:
     """Return a unit code of a kind, as it was written.
 
     Raises:
         CellError: it is something else.
     """
-    units = UNITS[kind]
     if code in units:
         return code
     near = get_close_matches(code, units, n=3, cutoff=0.3)
-    raise CellError(f"`{code}` is no unit of {kind.value.replace('_', ' ')}; " + nearest(near or list(units), "one of"))
+    raise CellError(f"`{code}` is no unit of {kind}; " + nearest(near or units, "one of"))
 
 
-def quantity(value: Value, kind: Kind, heading: str, signs: Signs) -> Tree:
+def quantity(value: Value, units: Sequence[str], kind: str, heading: str, signs: Signs) -> Tree:
     """Return the wire form of a quantity whose unit stands in its cell or in its heading.
 
     Raises:
@@ -110,8 +107,8 @@ def quantity(value: Value, kind: Kind, heading: str, signs: Signs) -> Tree:
     if own and heading and own != heading:
         raise CellError(f"the cell says {own} and the heading says {heading}")
     if not own and not heading:
-        raise CellError(f"no unit: write it behind the number or in the heading, such as [{next(iter(UNITS[kind]))}]")
-    return {"value": number, "unit": unit_code(own or heading, kind)}
+        raise CellError(f"no unit: write it behind the number or in the heading, such as [{units[0]}]")
+    return {"value": number, "unit": unit_code(own or heading, units, kind)}
 
 
 def plain_number(value: Value, signs: Signs) -> float:
@@ -197,16 +194,16 @@ def _entries(value: Value, pattern: re.Pattern[str], form: str) -> Iterator[re.M
 
 
 def _station(text: str, heading: str, signs: Signs) -> Tree:
-    return quantity(text, Kind.LENGTH, heading, signs)
+    return quantity(text, Length.codes, "length", heading, signs)
 
 
 def _bend(text: str, signs: Signs) -> tuple[str, Tree]:
     digits, unit = _parts(text)
     if not unit:
         raise CellError(f"`{text}`: a degree or radius needs its unit, such as 2 deg or 2865 ft")
-    if unit in UNITS[Kind.ANGLE]:
+    if unit in Angle.codes:
         return "degree", {"value": signs.number(digits), "unit": unit}
-    return "radius", {"value": signs.number(digits), "unit": unit_code(unit, Kind.LENGTH)}
+    return "radius", {"value": signs.number(digits), "unit": unit_code(unit, Length.codes, "length")}
 
 
 def _curves(value: Value, heading: str, signs: Signs) -> list[Tree]:
@@ -222,7 +219,7 @@ def _curves(value: Value, heading: str, signs: Signs) -> list[Tree]:
 
 
 def _features(value: Value, heading: str, signs: Signs) -> list[Tree]:
-    features = []
+    features: list[Tree] = []
     for entry in text_of(value).translate(_SPACES).split(";"):
         if not entry.strip():
             continue

@@ -7,12 +7,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-
-from railrules_api.app.command_line import BAD_INPUT, GOOD, main
-from railrules_api.app.segment_files import job, read
-from railrules_api.app.segment_headings import paths_of
-from railrules_api.app.spreadsheets import SpreadsheetError
-from railrules_api.rules.takeoff.job import Segment
+from railrules_client.command_line import main
+from railrules_client.command_line.commands import BAD_INPUT, GOOD
+from railrules_client.jobs import SpreadsheetError, read
+from railrules_client.jobs.headings import paths_of
+from railrules_client.models import Segment
 
 JOB = """
 name = "invented line"
@@ -42,8 +41,10 @@ def written(folder: Path, text: str, name: str = "line.csv") -> Path:
     return path
 
 
-def segments(folder: Path, text: str, *further: Path, **shared: Any) -> list[dict[str, Any]]:
-    return read([written(folder, text), *further], shared).segments
+def segments(folder: Path, text: str, *further: Path, **shared: Any) -> list[Any]:
+    found = read(written(folder, text), *further, segment=shared).request["segments"]
+    assert isinstance(found, list)
+    return found
 
 
 def complaint(folder: Path, text: str, *further: Path) -> str:
@@ -158,8 +159,8 @@ def test_rows_take_over_what_they_share_and_what_they_are_like(tmp_path: Path) -
     )
     first, second = segments(tmp_path, text, rails="both", old={"section": "115RE", "rail_length": "39 ft"})
     assert first["rails"] == "both"
-    assert first["old"] == {"section": "90RA-A", "rail_length": "39 ft", "spikes_per_plate": 2.0}
-    assert second["old"] == {"section": "90RA-A", "rail_length": "39 ft", "spikes_per_plate": 4.0}
+    assert first["old"] == {"section": "90RA-A", "rail_length": {"value": 39.0, "unit": "ft"}, "spikes_per_plate": 2.0}
+    assert second["old"] == {"section": "90RA-A", "rail_length": {"value": 39.0, "unit": "ft"}, "spikes_per_plate": 4.0}
     assert "features" not in second
 
 
@@ -247,7 +248,7 @@ def test_all_mistakes_are_told_together(tmp_path: Path) -> None:
         ("curves.csv", "segment,begin [mi],end [mi],hand\na,0.5,0.6,left\na,0.1,0.2,left\n", "row 3, column B (begin [mi])"),
         ("features.csv", "segment,kind,station [mi]\na,turnout,0.1\n", "row 1, column C: no field `station`"),
         ("features.csv", "kind,begin [mi]\nturnout,0.1\n", "no column `segment`"),
-        ("bridges.csv", "segment,begin [mi]\na,0.1\n", "a table is named segments, curves"),
+        ("bridges.csv", "segment,begin [mi]\na,0.1\n", "a table is named segments, job, curves"),
     ],
 )
 def test_mistakes_in_files_of_lists(tmp_path: Path, name: str, text: str, what: str) -> None:
@@ -265,11 +266,11 @@ def test_a_list_is_in_one_place_only(tmp_path: Path) -> None:
 def test_files_of_another_form(tmp_path: Path) -> None:
     (tmp_path / "line.csv").write_bytes("name,begin [mi],end [mi]\nM\u00fchle,0,1\n".encode("cp1252"))
     with pytest.raises(SpreadsheetError, match=r"line\.csv, row 2: not UTF-8"):
-        read([tmp_path / "line.csv"], {})
+        read(tmp_path / "line.csv")
     with pytest.raises(SpreadsheetError, match="CSV or XLSX is wanted"):
-        read([written(tmp_path, "", "line.xls")], {})
+        read(written(tmp_path, "", "line.xls"))
     with pytest.raises(SpreadsheetError, match=r"none\.csv"):
-        read([tmp_path / "none.csv"], {})
+        read(tmp_path / "none.csv")
 
 
 # ---------------------------------------------------------------- the command
@@ -286,10 +287,11 @@ def long_line(rows: int) -> str:
 
 def test_500_rows_are_read_and_answered(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path, line = written(tmp_path, JOB, "job.toml"), written(tmp_path, long_line(500))
-    body, table = job(path, [line])
-    assert len(body["segments"]) == 500
-    assert table.where("/segments/499/curves") == "line.csv, row 501"
-    assert table.where("/segments/498/curves/0/degree/value") == "line.csv, row 500, column E (curves [mi])"
+    found = read(path, line)
+    assert isinstance(found.request["segments"], list)
+    assert len(found.request["segments"]) == 500
+    assert found.where("/segments/499/curves") == "line.csv, row 501"
+    assert found.where("/segments/498/curves/0/degree/value") == "line.csv, row 500, column E (curves [mi])"
     assert main(["takeoff", str(path), "--segments", str(line)]) == GOOD
     assert "500 segments, 264,000 ft of track" in capsys.readouterr().out
 
@@ -338,7 +340,8 @@ def test_sheets_of_a_workbook(tmp_path: Path, book: Any) -> None:
         segments=[HEADINGS, [], ["a", 12, 14.6, 1, 4], [None, None], ["b", "14.6 mi", 17, "main 2", None]],
         curves=[["segment", "begin [mi]", "end [mi]", "degree [deg]", "hand"], ["a", 12.4, 12.7, 2, "left"]],
     )
-    first, second = read([path], {}).segments
+    read_segments: Any = read(path).request["segments"]
+    first, second = read_segments
     assert (first["begin"], first["track"], first["track_class"]) == ({"value": 12.0, "unit": "mi"}, "1", 4)
     assert first["curves"][0]["degree"] == {"value": 2.0, "unit": "deg"}
     assert (second["begin"], second["track"]) == ({"value": 14.6, "unit": "mi"}, "main 2")
@@ -358,7 +361,7 @@ def test_sheets_of_a_workbook(tmp_path: Path, book: Any) -> None:
 def test_mistakes_in_workbooks(tmp_path: Path, book: Any, row: list[Any], what: str) -> None:
     path = filled(book, tmp_path / "line.xlsx", Line=[HEADINGS, row])
     with pytest.raises(SpreadsheetError) as caught:
-        read([path], {})
+        read(path)
     assert str(caught.value).startswith("line.xlsx, sheet Line, ")
     assert what in str(caught.value)
 
@@ -366,23 +369,23 @@ def test_mistakes_in_workbooks(tmp_path: Path, book: Any, row: list[Any], what: 
 def test_merged_cells_and_unknown_sheets_are_refused(tmp_path: Path, book: Any) -> None:
     path = filled(book, tmp_path / "line.xlsx", segments=[HEADINGS, ["a", 1, 2, 1, 4]], notes=[["read me"]])
     with pytest.raises(SpreadsheetError, match="sheet notes: a table is named"):
-        read([path], {})
+        read(path)
     book["notes"].title = "# notes"
     book["segments"].merge_cells("D2:D3")
     book.save(path)
     with pytest.raises(SpreadsheetError, match=r"sheet segments: cells D2:D3 are merged"):
-        read([path], {})
+        read(path)
 
 
 def test_a_workbook_that_is_none(tmp_path: Path) -> None:
     pytest.importorskip("openpyxl")
     with pytest.raises(SpreadsheetError, match="not a workbook"):
-        read([written(tmp_path, "name,begin", "line.xlsx")], {})
+        read(written(tmp_path, "name,begin", "line.xlsx"))
 
 
 def test_without_the_library_the_extra_is_named(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     import sys  # noqa: PLC0415
 
     monkeypatch.setitem(sys.modules, "openpyxl", None)
-    with pytest.raises(SpreadsheetError, match=r"railrules\[xlsx\]"):
-        read([written(tmp_path, "", "line.xlsx")], {})
+    with pytest.raises(SpreadsheetError, match=r"railrules-client\[xlsx\]"):
+        read(written(tmp_path, "", "line.xlsx"))

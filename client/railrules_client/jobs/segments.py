@@ -19,20 +19,21 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 from difflib import get_close_matches
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING, Final, cast
 
-from railrules_api.app import job_file
-from railrules_api.app.cell_values import SIGNS, CellError, Signs, Tree, nearest
-from railrules_api.app.segment_headings import Column, Steps, column_of
-from railrules_api.app.spreadsheets import Grid, Row, SpreadsheetError, grids, letter, place
-from railrules_api.domain.fields import slots_of
-from railrules_api.domain.kinds import Kind
-from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
-from railrules_api.units import UNITS
+from railrules_client._generated.models import JobFeature, Length, Segment
+from railrules_client._units import convert
+from railrules_client.jobs.cells import SIGNS, CellError, Signs, nearest
+from railrules_client.jobs.headings import Column, Steps, column_of
+from railrules_client.jobs.shapes import slots_of
+from railrules_client.jobs.spreadsheets import Grid, Row, SpreadsheetError, letter, place
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
-    from pathlib import Path
+    from collections.abc import Mapping, Sequence
+
+    from msgspec import Struct
+
+    from railrules_client.jobs.files import Tree
 
 TABLE: Final = "segments"
 LISTS: Final = {slot.name: slot.record for slot in slots_of(Segment) if slot.shape == "records" and slot.record is not None}
@@ -44,12 +45,13 @@ _STATED: Final = re.compile(r"^#\s*(?P<key>decimal|thousands)\s*[:=]\s*(?P<sign>
 
 
 @dataclass(slots=True)
-class _Errors:
+class Errors:
     """What is wrong with a file, all of it together."""
 
-    found: list[str] = field(default_factory=list)
+    found: list[str] = field(default_factory=list[str])
 
     def add(self, where: str, what: str) -> None:
+        """Note a fault and its place."""
         self.found.append(f"{where}: {what}")
 
     def stop(self) -> None:
@@ -60,7 +62,7 @@ class _Errors:
 
 
 @dataclass(slots=True)
-class _Entry:
+class Entry:
     """A row read: its tree, and where each of its values stands."""
 
     row: int
@@ -72,7 +74,7 @@ def _is_remark(row: Row) -> bool:
     return isinstance(row.cells[0], str) and row.cells[0].startswith("#")
 
 
-def _signs(grid: Grid, errors: _Errors) -> tuple[Signs, int]:
+def signs_of(grid: Grid, errors: Errors) -> tuple[Signs, int]:
     """Return the signs that the rows above the headings state, and the position of the row of headings."""
     stated = {"decimal": ".", "thousands": ""}
     position = 0
@@ -92,7 +94,7 @@ def _signs(grid: Grid, errors: _Errors) -> tuple[Signs, int]:
     return Signs(stated["decimal"], stated["thousands"]), position
 
 
-def _columns(grid: Grid, row: Row, record: type, own: Sequence[str], errors: _Errors) -> list[Column]:
+def _columns(grid: Grid, row: Row, record: type[Struct], own: Sequence[str], errors: Errors) -> list[Column]:
     columns: list[Column] = []
     seen: dict[Steps, int] = {}
     for position, text in enumerate(row.cells):
@@ -114,48 +116,53 @@ def _columns(grid: Grid, row: Row, record: type, own: Sequence[str], errors: _Er
     return columns
 
 
-def _put(tree: Tree, steps: Steps, value: Any) -> None:  # noqa: ANN401  a JSON tree
+def put(tree: Tree, steps: Steps, value: object) -> None:
     """Put a value into a tree; entries of lists stand under their numbers until the row is whole."""
-    at: Any = tree  # numbers stand for entries of lists until `_listed`
+    at = cast("dict[str | int, object]", tree)
     for step in steps[:-1]:
-        at = at.setdefault(step, {})
+        at = cast("dict[str | int, object]", at.setdefault(step, {}))
     at[steps[-1]] = value
 
 
-def _listed(tree: Any) -> Any:  # noqa: ANN401  a JSON tree
-    """Turn numbered entries into lists; refuse a list with a gap."""
+def listed(tree: object) -> object:
+    """Turn numbered entries into lists.
+
+    Raises:
+        CellError: a list has a gap.
+    """
     if not isinstance(tree, dict):
         return tree
-    if tree and all(isinstance(key, int) for key in tree):
-        missing = next((number for number in range(len(tree)) if number not in tree), None)
+    entries = cast("dict[str | int, object]", tree)
+    if entries and all(isinstance(key, int) for key in entries):
+        missing = next((number for number in range(len(entries)) if number not in entries), None)
         if missing is not None:
             raise CellError(f"entry {missing + 1} of a list is blank and a later one is not")
-        return [_listed(tree[number]) for number in sorted(tree)]
-    return {key: _listed(value) for key, value in tree.items()}
+        return [listed(entries[number]) for number in range(len(entries))]
+    return {key: listed(value) for key, value in entries.items()}
 
 
-def _entry(grid: Grid, row: Row, columns: Sequence[Column], signs: Signs, errors: _Errors) -> _Entry:
-    entry = _Entry(row.number, {}, {})
+def _entry(grid: Grid, row: Row, columns: Sequence[Column], signs: Signs, errors: Errors) -> Entry:
+    entry = Entry(row.number, {}, {})
     for column in columns:
         cell = row.cells[column.position]
         if cell is None:
             continue
         where = place(grid.name, row.number, column.position)
         try:
-            _put(entry.tree, column.steps, column.value(cell, signs))
+            put(entry.tree, column.steps, column.value(cell, signs))
         except CellError as error:
             errors.add(f"{where} ({column.heading})", str(error))
         entry.places[column.steps] = f"{where} ({column.heading})"
     try:
-        entry.tree = _listed(entry.tree)
+        entry.tree = cast("Tree", listed(entry.tree))
     except CellError as error:
         errors.add(f"{grid.name}, row {row.number}", str(error))
     return entry
 
 
-def _entries_of(grid: Grid, record: type, own: Sequence[str], required: Sequence[str], errors: _Errors) -> list[_Entry]:
+def entries_of(grid: Grid, record: type[Struct], own: Sequence[str], required: Sequence[str], errors: Errors) -> list[Entry]:
     """Read a grid row by row; wrong headings end the reading, since nothing below them can be trusted."""
-    signs, position = _signs(grid, errors)
+    signs, position = signs_of(grid, errors)
     if position == len(grid.rows):
         errors.add(grid.name, "no headings")
     errors.stop()
@@ -167,7 +174,7 @@ def _entries_of(grid: Grid, record: type, own: Sequence[str], required: Sequence
             errors.add(f"{grid.name}, row {heading.number}", f"no column `{name}`")
     errors.stop()
     width = len(heading.cells)
-    entries = []
+    entries: list[Entry] = []
     for row in grid.rows[position + 1 :]:
         if len(row.cells) != width:
             reason = f"{len(row.cells)} cells under {width} headings; a cell with the separator in it needs quotes"
@@ -190,38 +197,32 @@ class SegmentTable:
     segments: list[Tree]
     places: dict[Steps, str]
 
-    def where(self, pointer: str) -> str:
-        """Return the file, row and column of a value of the job, by its JSON pointer; empty where it came from elsewhere."""
-        steps: Steps = tuple(int(step) if step.isdecimal() else step for step in pointer.split("/")[1:])
-        while steps:
-            if steps in self.places:
-                return self.places[steps]
-            steps = steps[:-1]
-        return ""
 
-
-def _merged(base: Mapping[str, Any], over: Mapping[str, Any]) -> Tree:
+def _merged(base: Mapping[str, object], over: Mapping[str, object]) -> Tree:
     merged = dict(base)
     for key, value in over.items():
-        both = isinstance(value, dict) and isinstance(merged.get(key), dict) and "unit" not in value
-        merged[key] = _merged(merged[key], value) if both else value
+        under = merged.get(key)
+        both = isinstance(value, dict) and isinstance(under, dict) and "unit" not in value
+        merged[key] = _merged(cast("Tree", under), cast("Tree", value)) if both else value
     return merged
 
 
 def _metres(quantity: object) -> float | None:
     """Return a station in metres; None where it is not one, which is told elsewhere."""
-    if isinstance(quantity, dict) and quantity.get("unit") in UNITS[Kind.LENGTH]:
-        return UNITS[Kind.LENGTH][quantity["unit"]].to_si(quantity["value"])
+    if isinstance(quantity, dict):
+        told = cast("Tree", quantity)
+        if told.get("unit") in Length.codes:
+            return convert(cast("float", told["value"]), str(told["unit"]), "m")
     return None
 
 
-def _refuse_backward(entry: _Entry, errors: _Errors) -> None:
+def _refuse_backward(entry: Entry, errors: Errors) -> None:
     begin, end = _metres(entry.tree.get("begin")), _metres(entry.tree.get("end"))
     if begin is not None and end is not None and end <= begin:
         errors.add(entry.places["end",], "does not lie beyond the begin of its row: stations must rise")
 
 
-def _refuse_behind(entry: _Entry, line: Steps, reached: dict[Steps, tuple[float, int]], errors: _Errors) -> None:
+def _refuse_behind(entry: Entry, line: Steps, reached: dict[Steps, tuple[float, int]], errors: Errors) -> None:
     """Refuse a row that begins before the one above it on the same line."""
     begin = _metres(entry.tree.get("begin"))
     if begin is None:
@@ -232,7 +233,7 @@ def _refuse_behind(entry: _Entry, line: Steps, reached: dict[Steps, tuple[float,
     reached[line] = (begin, entry.row)
 
 
-def _own_segments(entries: Sequence[_Entry], shared: Mapping[str, Any], grid: Grid, errors: _Errors) -> dict[str, Tree]:
+def _own_segments(entries: Sequence[Entry], shared: Mapping[str, object], grid: Grid, errors: Errors) -> dict[str, Tree]:
     """Give every row what it shares and what it is like; refuse names that stand twice and stations that run backward."""
     done: dict[str, Tree] = {}
     rows: dict[str, int] = {}
@@ -241,8 +242,9 @@ def _own_segments(entries: Sequence[_Entry], shared: Mapping[str, Any], grid: Gr
         own = dict(entry.tree)
         name, like = own.get("name"), own.pop("like", None)
         _refuse_backward(entry, errors)
-        base: Mapping[str, Any] = shared
+        base: Mapping[str, object] = shared
         if like is not None:
+            like = str(like)
             if like not in done:
                 near = get_close_matches(like, done, n=3)
                 errors.add(entry.places["like",], f"no row above is named `{like}`; {nearest(near)}")
@@ -260,7 +262,7 @@ def _own_segments(entries: Sequence[_Entry], shared: Mapping[str, Any], grid: Gr
     return done
 
 
-def _add_lists(tables: Mapping[str, Grid], segments: Mapping[str, Tree], table: SegmentTable, errors: _Errors) -> None:
+def _add_lists(tables: Mapping[str, Grid], segments: Mapping[str, Tree], table: SegmentTable, errors: Errors) -> None:
     """Add the rows of tables of their own to the lists of the segments that they name."""
     numbers = {name: number for number, name in enumerate(segments)}
     for list_name, grid in tables.items():
@@ -268,10 +270,11 @@ def _add_lists(tables: Mapping[str, Grid], segments: Mapping[str, Tree], table: 
         required = ("segment", "item") if list_name == "custom" else ("segment", "begin")
         own_lists = {name for name, segment in segments.items() if list_name in segment}
         reached: dict[Steps, tuple[float, int]] = {}
-        for entry in _entries_of(grid, record, ("segment",), required, errors):
+        for entry in entries_of(grid, record, ("segment",), required, errors):
             name = entry.tree.pop("segment", None)
             if name is None:
                 continue
+            name = str(name)
             if name not in segments:
                 errors.add(
                     entry.places["segment",], f"no segment is named `{name}`; {nearest(get_close_matches(name, segments, n=3))}"
@@ -283,50 +286,30 @@ def _add_lists(tables: Mapping[str, Grid], segments: Mapping[str, Tree], table: 
             if record is not JobFeature or "end" in entry.tree:
                 _refuse_backward(entry, errors)
             _refuse_behind(entry, (name,), reached, errors)
-            listed = segments[name].setdefault(list_name, [])
-            _note(table, (TABLE, numbers[name], list_name, len(listed)), entry, f"{grid.name}, row {entry.row}")
-            listed.append(entry.tree)
+            own = cast("list[Tree]", segments[name].setdefault(list_name, []))
+            _note(table, (TABLE, numbers[name], list_name, len(own)), entry, f"{grid.name}, row {entry.row}")
+            own.append(entry.tree)
 
 
-def _note(table: SegmentTable, at: Steps, entry: _Entry, row: str) -> None:
+def _note(table: SegmentTable, at: Steps, entry: Entry, row: str) -> None:
     table.places[at] = row
     for steps, where in entry.places.items():
         table.places[*at, *steps] = where
 
 
-def _tables(paths: Iterable[Path]) -> tuple[Grid, dict[str, Grid]]:
-    """Find the table of segments and the tables of their lists among files and sheets."""
-    found: dict[str, Grid] = {}
-    for number, path in enumerate(paths):
-        sheets = {name: grid for name, grid in grids(path).items() if grid.rows}
-        if len(sheets) == 1 and number == 0 and next(iter(sheets)) not in LISTS:
-            sheets = {TABLE: next(iter(sheets.values()))}  # the first file's only table is the segments, whatever its name
-        for name, grid in sheets.items():
-            if name not in (TABLE, *LISTS):
-                raise SpreadsheetError(
-                    f"{grid.name}: a table is named {', '.join((TABLE, *LISTS))}; put # before the name of a sheet that is none"
-                )
-            if name in found:
-                raise SpreadsheetError(f"{grid.name}: {found[name].name} holds the {name} already")
-            found[name] = grid
-    if TABLE not in found:
-        raise SpreadsheetError("no table of segments among the files")
-    return found.pop(TABLE), found
-
-
-def read(paths: Sequence[Path], shared: Mapping[str, Any]) -> SegmentTable:
-    """Read segments from a CSV file or a workbook, and their lists from further files or sheets.
+def read(grid: Grid, tables: Mapping[str, Grid], shared: Mapping[str, object]) -> SegmentTable:
+    """Read segments from a table, and their lists from further ones.
 
     Args:
-        paths: the file of segments first, then those of lists.
+        grid: the table of segments.
+        tables: those of lists, by the name of the list.
         shared: fields of a segment that all rows have unless they say otherwise, in the form of a job file.
 
     Raises:
         SpreadsheetError: anything does not fit; the message names row and column, one line a fault.
     """
-    errors = _Errors()
-    grid, tables = _tables(paths)
-    entries = _entries_of(grid, Segment, ("like",), ("name", "begin", "end"), errors)
+    errors = Errors()
+    entries = entries_of(grid, Segment, ("like",), ("name", "begin", "end"), errors)
     segments = _own_segments(entries, shared, grid, errors)
     table = SegmentTable([], {})
     if not errors.found:  # a list can only be put to a row that was read
@@ -336,22 +319,3 @@ def read(paths: Sequence[Path], shared: Mapping[str, Any]) -> SegmentTable:
     errors.stop()
     table.segments = list(segments.values())
     return table
-
-
-def job(path: Path, files: Sequence[Path]) -> tuple[Tree, SegmentTable]:
-    """Read a job file whose segments stand in spreadsheets, as the body of a takeoff request.
-
-    Raises:
-        JobFileError: the job file cannot be read or has segments of its own, or a spreadsheet does not fit.
-    """
-    tree = job_file.read(path)
-    if TABLE in tree:
-        raise job_file.JobFileError(f"{path}: has segments of its own; leave them out where a spreadsheet has them")
-    shared = tree.pop("segment", {})
-    if not isinstance(shared, dict):
-        raise job_file.JobFileError(f"{path}: `segment` must be a table with what all segments share")
-    table = read(files, shared)
-    tree[TABLE] = table.segments
-    body = job_file.with_quantities(tree, Job)
-    assert isinstance(body, dict)
-    return body, table

@@ -6,9 +6,10 @@ import re
 from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import cache
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING, Final, TypeAlias
 
-from railrules_api.app.cell_values import (
+from railrules_client._generated.models import Length, Segment
+from railrules_client.jobs.cells import (
     IN_ONE_CELL,
     CellError,
     Signs,
@@ -21,17 +22,19 @@ from railrules_api.app.cell_values import (
     unit_code,
     word,
 )
-from railrules_api.domain.fields import Slot, slots_of
-from railrules_api.domain.kinds import Kind
-from railrules_api.rules.takeoff.job import Segment
+from railrules_client.jobs.shapes import Slot, slots_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
-    from railrules_api.app.spreadsheets import Value
+    from msgspec import Struct
 
-Steps = tuple[str | int, ...]
+    from railrules_client.jobs.spreadsheets import Value
+
+Steps: TypeAlias = "tuple[str | int, ...]"
 """Where a value stands in a segment: field names, and positions in lists."""
+MOST_NUMBERED: Final = 1000
+"""Entries of a list in numbered columns at most: more columns than a spreadsheet is wide help nobody."""
 _HEADING: Final = re.compile(r"^(?P<path>[^\[\]()]+?)\s*(?:[\[(]\s*(?P<unit>[^\[\]()]+?)\s*[\])])?$")
 
 
@@ -45,7 +48,7 @@ class Column:
     unit: str
     slot: Slot | None
 
-    def value(self, cell: Value, signs: Signs) -> Any:  # noqa: ANN401  a JSON tree
+    def value(self, cell: Value, signs: Signs) -> object:
         """Return what a cell stands for, in its wire form."""
         if isinstance(cell, str) and cell.startswith("#") and cell.endswith(("!", "?", "#N/A")):
             raise CellError(f"the cell shows the error {cell}")
@@ -55,25 +58,23 @@ class Column:
         if slot.shape == "records":
             return IN_ONE_CELL[slot.name](cell, self.unit, signs)
         if slot.shape == "quantity":
-            assert slot.field.kind is not None
-            return quantity(cell, slot.field.kind, self.unit, signs)
+            return quantity(cell, slot.codes, slot.kind, self.unit, signs)
         if slot.shape == "word":
             return word(cell, slot.words)
-        readers: dict[str, Callable[[], Any]] = {
+        readers: dict[str, Callable[[], object]] = {
             "number": lambda: plain_number(cell, signs),
             "count": lambda: count(cell, signs),
             "flag": lambda: flag(cell),
+            "texts": lambda: [word.strip() for word in text_of(cell).split(";") if word.strip()],
         }
         return readers[slot.shape]()
 
 
 @cache
-def paths_of(record: type, prefix: str = "") -> tuple[str, ...]:
+def paths_of(record: type[Struct], prefix: str = "") -> tuple[str, ...]:
     """Return the headings that a record's fields can have, N standing for the number of an entry."""
     found: list[str] = []
     for slot in slots_of(record):
-        if slot.field.taken is not None and slot.field.taken.by != slot.name:
-            found.append(prefix + slot.field.taken.by)
         if slot.record is None:
             found.append(prefix + slot.name)
         elif slot.shape == "record":
@@ -85,13 +86,10 @@ def paths_of(record: type, prefix: str = "") -> tuple[str, ...]:
     return tuple(dict.fromkeys(found))
 
 
-def _resolved(record: type, words: Sequence[str]) -> tuple[Steps, Slot | None] | None:
+def _resolved(record: type[Struct], words: Sequence[str]) -> tuple[Steps, Slot | None] | None:
     """Follow a heading's path through the fields of a record; None where it leads nowhere."""
     name, *rest = words
     slots = {slot.name: slot for slot in slots_of(record)}
-    by_row = {slot.field.taken.by for slot in slots.values() if slot.field.taken is not None}
-    if name in by_row and not rest:
-        return (name,), None
     slot = slots.get(name)
     if slot is None:
         return None
@@ -101,14 +99,14 @@ def _resolved(record: type, words: Sequence[str]) -> tuple[Steps, Slot | None] |
     if slot.shape == "records":
         if not rest and record is Segment and name in IN_ONE_CELL:
             return (name,), slot
-        if not rest or not rest[0].isdecimal() or not 1 <= int(rest[0]) <= slot.field.most_items:
+        if not rest or not rest[0].isdecimal() or not 1 <= int(rest[0]) <= MOST_NUMBERED:
             return None
         steps, rest = (name, int(rest[0]) - 1), rest[1:]
     below = _resolved(slot.record, rest) if rest else None
     return None if below is None else ((*steps, *below[0]), below[1])
 
 
-def column_of(text: Value, position: int, record: type, own: Sequence[str]) -> Column:
+def column_of(text: Value, position: int, record: type[Struct], own: Sequence[str]) -> Column:
     """Return the column that a heading asks for.
 
     Args:
@@ -134,8 +132,8 @@ def column_of(text: Value, position: int, record: type, own: Sequence[str]) -> C
         raise CellError(f"no field `{path}`; {nearest(near)}")
     steps, slot = resolved
     if unit:
-        kind = None if slot is None else Kind.LENGTH if slot.shape == "records" else slot.field.kind
-        if kind is None:
+        if slot is None or slot.shape not in ("quantity", "records"):
             raise CellError(f"`{path}` has no unit")
-        unit_code(unit, kind)
+        units, kind = (Length.codes, "length") if slot.shape == "records" else (slot.codes, slot.kind)
+        unit_code(unit, units, kind)
     return Column(text_of(text), position, steps, unit, slot)
