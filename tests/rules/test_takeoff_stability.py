@@ -12,14 +12,13 @@ from hypothesis import strategies as st
 from railrules_api.api.calculations import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
-from railrules_api.app.job_file import job
 from railrules_api.domain.errors import RefusedError
 from railrules_api.rules.takeoff import stability, takeoff
 from railrules_api.rules.takeoff.job import Job
 from railrules_api.rules.thermal import buckling
 from railrules_api.units import UNITS
 from tests.support.asking import ask, body_of
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 
 Tree = dict[str, Any]
 
@@ -30,7 +29,7 @@ def per_inch(value: float) -> Tree:
 
 def held(resistance: float = 100.0, **more: Any) -> Tree:
     """Return the demo with what stability needs, less the segment in the curve of 6 degrees, which is beyond the witness."""
-    body: Tree = job(DEMO)
+    body: Tree = demo_job()
     body["segments"] = [segment for segment in body["segments"] if segment["name"] != "Long Reach curve, high rail"]
     body["stability"] = {"lateral_resistance": per_inch(resistance), **more}
     return body
@@ -50,7 +49,7 @@ def of_rule(found: takeoff.Done, rule: str) -> list[Any]:
 
 
 def test_a_job_that_does_not_ask_is_not_answered_and_says_so(service: Service) -> None:
-    found = done(job(DEMO), service)
+    found = done(demo_job(), service)
     assert found.result.stability == ()
     assert of_rule(found, "thermal.buckling") == []
     (check,) = (item.check for item in found.result.checks if item.check.code == "hottest-rail")
