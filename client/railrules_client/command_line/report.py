@@ -132,7 +132,7 @@ def _laid(plan: dict[str, Any]) -> Iterator[str]:
         for piece in plan["layout"]["pieces"]
     ]
     yield f"  {plan['of']}"
-    yield table(("train", "string", "rail", "from", "to", "rail in it", "string"), rows, right=(0, 1, 3, 4, 5))
+    yield plain(("train", "string", "rail", "from", "to", "rail in it", "string"), rows, right=(0, 1, 3, 4, 5))
 
 
 def _hours(value: dict[str, Any] | None) -> str:
@@ -157,7 +157,7 @@ def _work(work: dict[str, Any]) -> Iterator[str]:
         for operation in work["operations"]
     ]
     shown = len(headings) if timed else 4
-    yield table(headings[:shown], [row[:shown] for row in rows], right=range(1, shown))
+    yield plain(headings[:shown], [row[:shown] for row in rows], right=range(1, shown))
     if not timed:
         yield _wrapped("No time: the job gives no production rates.")
         return
@@ -188,7 +188,7 @@ def _hauled(result: dict[str, Any]) -> Iterator[str]:
             if "mass" in item
         ]
         rows.append(("all together", quantity(hauled["mass"], 1), *loads(hauled["mixed"])))
-        yield table((heading, "mass", *(f"{vehicle} loads" for vehicle in vehicles)), rows, right=range(1, 2 + len(vehicles)))
+        yield plain((heading, "mass", *(f"{vehicle} loads" for vehicle in vehicles)), rows, right=range(1, 2 + len(vehicles)))
         if hauled["without_mass"]:
             names = ", ".join(titles.get(item, item) for item in hauled["without_mass"])
             yield _wrapped(f"Mass not known, in no load: {names}.")
