@@ -17,8 +17,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from railrules_api.rules.ordering import Order
+    from railrules_api.rules.takeoff.book import JobLine
     from railrules_api.rules.takeoff.money import Cost
-    from railrules_api.rules.takeoff.takeoff import JobLine
     from railrules_api.sheets.book import Book, Cell, Page
     from railrules_api.sheets.model import Material
     from railrules_api.sheets.orders import Selling

@@ -23,7 +23,7 @@ _ANY_DAY: Final = datetime(2000, 1, 1, tzinfo=UTC).replace(tzinfo=None)
 """The date the file says it was made on: the same answer gives the same bytes."""
 # a spreadsheet takes a cell that begins so for a formula once it is copied through text; a quote in front keeps it text
 _FORMULA: Final = ("=", "+", "-", "@", "\t", "\r")
-_NARROWEST, _WIDEST, _LIVE, _SMALL = 5, 26, 10, 8
+_NARROWEST, _WIDEST, _SMALL = 5, 32, 8
 _LINE_HEIGHT, _HEAD_HEIGHT = 15, 46
 _FROM_EDGE: Final = 0.42
 """Inches from the edge of the paper to the line at its head and its foot."""
@@ -82,6 +82,15 @@ def _shape(kind: Kind, value: float | str) -> str:
     return "large" if abs(value) >= 100.0 else "middling" if abs(value) >= 1.0 else "small"  # noqa: PLR2004  for the eye only
 
 
+def _wide(value: float | str) -> int:
+    """Return how many characters a cell takes as it is shown."""
+    if isinstance(value, str):
+        return len(value)
+    if value == round(value):
+        return len(f"{value:,.0f}")
+    return len(f"{value:,.2f}") if abs(value) >= 1.0 else _SMALL
+
+
 @dataclass(slots=True)
 class Page:
     """A sheet of the workbook with its heading row."""
@@ -129,7 +138,7 @@ class Book:
             self.plain[kind] = self.file.add_format(base)
             self.input[kind] = self.file.add_format({**base, "bg_color": "#E8E8E8", "border": 1})
             self.strong[kind] = self.file.add_format({**base, "bold": True, "top": 1})
-        self.front_money = self.file.add_format({"num_format": money, "align": "left", "bold": True})
+        self.front_money = self.file.add_format({"num_format": money, "align": "left", "indent": 1, "bold": True})
         above = {"bold": True, "text_wrap": True, "valign": "bottom", "bottom": 2}
         self.heading = self.file.add_format({**above, "align": "left", "indent": 1})
         self.number_heading = self.file.add_format({**above, "align": "right"})
@@ -153,7 +162,7 @@ class Book:
         head = f"{self.title}"[:100].replace("&", "&&")
         sheet.set_header(f"&L{head}&R{name}", {"margin": _FROM_EDGE})
         sheet.set_footer("&Rsheet &P of &N", {"margin": _FROM_EDGE})
-        widths = [max([_NARROWEST, *(len(word) + 3 for word in column.heading.split())]) for column in columns]
+        widths = [max([_NARROWEST, *(len(word) + 2 for word in column.heading.split())]) for column in columns]
         return Page(sheet, tuple(columns), 2, widths, widest)
 
     def add(self, page: Page, cells: Sequence[Cell], *, strong: bool = False) -> int:
@@ -179,7 +188,7 @@ class Book:
             return 0
         if isinstance(cell, Formula):
             sheet.write_formula(row, position, cell.text, styles[_shape(kind, cell.value)], cell.value)
-            return _LIVE if kind != "text" else len(str(cell.value))
+            return _wide(cell.value)
         if isinstance(cell, bool):
             sheet.write_boolean(row, position, cell, styles["flag"])
             return 5
@@ -187,7 +196,7 @@ class Book:
             sheet.write_string(row, position, text_of(cell), styles[kind if kind == "text" else "whole"])
             return len(cell)
         sheet.write_number(row, position, cell, styles[_shape(kind, cell)])
-        return len(f"{cell:,.2f}") if abs(cell) >= 1.0 else _SMALL
+        return _wide(cell)
 
     def _write_changeable(self, page: Page, position: int, kind: Kind, cell: Changeable) -> int:
         sheet = page.sheet
@@ -202,7 +211,7 @@ class Book:
         if cell.name:
             at = xl_rowcol_to_cell(page.row, position, row_abs=True, col_abs=True)
             self.file.define_name(self._free(cell.name), f"={sheet.get_name()}!{at}")
-        return 0 if cell.value is None else len(f"{cell.value:,.2f}")
+        return 0 if cell.value is None else _wide(cell.value) + 1  # its border takes some
 
     def _free(self, wanted: str) -> str:
         """Return a name of cells that none has yet."""

@@ -24,7 +24,7 @@ from railrules_api.sheets.book import Formula
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from railrules_api.rules.takeoff.takeoff import JobLine
+    from railrules_api.rules.takeoff.book import JobLine
     from railrules_api.sheets.segment_page import Followed, SegmentRow
 
 _SAME: Final = 1e-9

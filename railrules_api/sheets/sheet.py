@@ -94,7 +94,9 @@ def _check_rows(material: Material) -> tuple[CheckRow, ...]:
 def _tables(material: Material) -> tuple[Table, ...]:
     if isinstance(material.found, TakeoffResult):
         return job.tables(material.found, material.system)
-    return tuple(table for table in results(material.found, material.system, frozenset({"checks", "lines"})) if table.rows)
+    return tuple(
+        table for table in results(material.found, material.system, frozenset({"check", "checks", "lines"})) if table.rows
+    )
 
 
 def _order_rows(material: Material) -> tuple[OrderRow, ...]:
@@ -143,7 +145,7 @@ def _place(cite: Cite, material: Material) -> Place:
     return Place(material.title_of(cite.source), cite.where, cite.status)
 
 
-def _verdict(material: Material) -> tuple[str, str]:
+def verdict_of(material: Material) -> tuple[str, str]:
     """Return the sign of the gravest verdict, and how many checks came to each."""
     verdicts = [item.check.verdict for item in checks_of(material)]
     if not verdicts:
@@ -169,7 +171,7 @@ def build(material: Material) -> Sheet:
         subject=material.rule.title if name else "",
         rule=material.rule.id,
         summary=material.rule.summary,
-        verdict=_verdict(material),
+        verdict=verdict_of(material),
         block=material.block,
         versions=material.versions,
         digest=material.digest,

@@ -9,7 +9,7 @@ from railrules_api.sheets import bill, segment_page
 from railrules_api.sheets.book import Book, Column, Formula
 from railrules_api.sheets.records import cell as cell_text
 from railrules_api.sheets.records import words
-from railrules_api.sheets.sheet import VERDICTS, checks_of
+from railrules_api.sheets.sheet import VERDICTS, checks_of, verdict_of
 from railrules_api.sheets.working import number_of, usual_unit
 
 if TYPE_CHECKING:
@@ -132,7 +132,7 @@ def _front(book: Book, material: Material) -> Page:
     rows = (
         ("Job", material.found.name), ("Project", block.project), ("Location", block.location), ("Prepared", block.prepared),
         ("Checked", block.checked), ("Date", block.date), ("Service", service), ("Catalogue", catalogue), ("Rulebook", rulebook),
-        ("Input digest (SHA-256)", material.digest),
+        ("Input digest (SHA-256)", material.digest), ("Checks", " ".join(verdict_of(material))),
         ("Changed cells", "A change here is not checked by the service: send the changed job to it before you order."),
     )  # fmt: skip
     for row in rows:

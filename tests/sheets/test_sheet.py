@@ -12,6 +12,7 @@ import pytest
 from railrules_api.api.examples import requests
 from railrules_api.sheets.html import policy
 from railrules_api.sheets.numbers import printed
+from tests.sheets.conftest import examples
 from tests.sheets.reading import Node, cells_of, page_of
 
 if TYPE_CHECKING:
@@ -211,3 +212,20 @@ def test_a_formula_stands_once_and_below_it_the_numbers_of_each_part(
     assert parts[: len(names)] == names
     forces = next(section for section in page.all("section", "working") if section.text.startswith("Thermal force in fully"))
     assert {cells_of(row)[0] for row in forces.all("tr", "part")} == {"115RE, hottest rail", "115RE, coldest rail"}
+
+
+@pytest.mark.parametrize(("rule", "request_body"), examples(), ids=[rule for rule, _ in examples()])
+def test_every_check_of_the_answer_stands_on_the_sheet(
+    on_paper: Callable[..., bytes], in_json: Callable[..., Any], rule: str, request_body: Any
+) -> None:
+    result = in_json(rule, request_body)["result"]
+    told = [item.get("check", item) for item in result.get("checks", ())] + [
+        result[name] for name in ("check",) if name in result
+    ]
+    page = page_of(on_paper(rule, request_body).decode())
+    said = [node.text for node in page.all("p", "total")]
+    assert len(said) == bool(told)
+    if told:
+        assert said[0].partition(" ")[2].startswith(f"{len(told)} check")
+        titles = next(page.all("table", "checks")).text
+        assert all(check["title"].partition(": ")[0] in titles for check in told)
