@@ -6,18 +6,20 @@ import re
 from typing import Any
 
 import pytest
+from railrules_client.command_line import report
+from railrules_client.command_line.report import number
+from railrules_client.jobs.files import with_quantities
+from railrules_client.models import OperationAmount
 
 from railrules_api.api.service import Service
-from railrules_api.app import job_file, report
-from railrules_api.app.tables import number
 from tests.support.asking import ask
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 from tests.support.random_jobs import random_job
 
 
 @pytest.fixture(scope="module")
 def demo(service: Service) -> dict[str, Any]:
-    return ask(service, "takeoffs", job_file.job(DEMO))
+    return ask(service, "takeoffs", demo_job())
 
 
 def part(page: str, heading: str) -> list[str]:
@@ -69,7 +71,7 @@ def test_loads_and_joints_and_notes_are_told(demo: dict[str, Any]) -> None:
 
 
 def test_without_rates_vehicles_and_parts_of_joints_the_page_says_so(service: Service) -> None:
-    body = job_file.job(DEMO)
+    body = demo_job()
     del body["production"], body["hauling"], body["supply"]["joints"]
     page = report.render(ask(service, "takeoffs", body))
     assert "No time: the job gives no production rates." in page
@@ -90,7 +92,7 @@ def test_any_job_can_be_told(seed: int, service: Service) -> None:
 
 
 def test_track_of_single_rails_has_no_strings_on_the_page(service: Service) -> None:
-    body = job_file.job(DEMO)
+    body = demo_job()
     body["segments"] = body["segments"][:1]
     body["segments"][0]["features"] = []
     body["segments"][0]["new"]["joints"] = {"rail_length": {"value": 39, "unit": "ft"}, "bolts_per_joint": 4}
@@ -100,7 +102,11 @@ def test_track_of_single_rails_has_no_strings_on_the_page(service: Service) -> N
 
 
 def test_amounts_may_be_spoken_in_a_job_file() -> None:
-    assert job_file.spoken_amount("1,200 each") == {"value": 1200.0, "unit": "each"}
-    assert job_file.spoken_amount("3500 ft") == {"value": 3500.0, "unit": "ft"}
-    assert job_file.spoken_amount("8 h") == "8 h"
-    assert job_file.spoken_amount("plenty") == "plenty"
+    def spoken(text: str) -> object:
+        tree: Any = with_quantities({"amount": text}, OperationAmount)
+        return tree["amount"]
+
+    assert spoken("1,200 each") == {"value": 1200.0, "unit": "each"}
+    assert spoken("3500 ft") == {"value": 3500.0, "unit": "ft"}
+    assert spoken("8 h") == "8 h"
+    assert spoken("plenty") == "plenty"
