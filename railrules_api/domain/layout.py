@@ -36,6 +36,8 @@ SLACK = 1e-6
 
 CLOSE = 10 * SLACK
 """Places closer to a limit than this are looked at with exact sets [m]."""
+NEAR = 1.0
+"""More than all roundings of a run together [m]."""
 
 Reach: TypeAlias = tuple[float, float]
 """Places where a weld can stand, both ends included [m]. A plain pair: a long line makes millions of them."""
@@ -62,6 +64,16 @@ def _joined(reaches: Iterable[Reach]) -> Reaches:
     if merged:
         merged[-1] = (first, last)
     return tuple(merged)
+
+
+def _both(one: Reaches, other: Reaches) -> Reaches:
+    """Merge two sets of places."""
+    if len(one) == 1 and len(other) == 1:
+        first, second = (one[0], other[0]) if one[0] <= other[0] else (other[0], one[0])
+        if second[0] > first[1]:
+            return (first, second)
+        return ((first[0], second[1] if second[1] > first[1] else first[1]),)  # noqa: FURB136
+    return _merged((*one, *other))
 
 
 class Room:
@@ -93,8 +105,14 @@ class Room:
 
     def meet(self, reaches: Reaches) -> Reaches:
         """Return what of a set of places lies in the room."""
-        met: list[Reach] = []
         places, highs = self._reaches, self._highs
+        # calls of min and max would be a third of all the time
+        if len(reaches) == 1 and len(places) == 1:
+            ((low, high),), ((begin, end),) = reaches, places
+            if begin > high or end < low:
+                return ()
+            return ((low if low > begin else begin, high if high < end else end),)  # noqa: FURB136
+        met: list[Reach] = []
         count = len(places)
         for low, high in reaches:
             position = bisect_left(highs, low)
@@ -102,7 +120,6 @@ class Room:
                 begin, end = places[position]
                 if begin > high:
                     break
-                # calls of min and max would be a third of all the time
                 met.append((low if low > begin else begin, high if high < end else end))  # noqa: FURB136
                 position += 1
         return tuple(met) if len(met) < 2 else _joined(met)  # noqa: PLR2004  one place has none to merge with
@@ -153,18 +170,8 @@ def _latest(reaches: Reaches, low: float, high: float) -> float | None:
 
 def _fewest(begin: float, end: float, pitch: float, shortest: float, room: Room) -> list[Reaches] | None:
     """Return the places of each weld over all layouts with the fewest welds, begin and end among them; None if there is none."""
-    forward: list[Reaches] = [((begin, begin),)]
-    seen: Reaches = ()
-    for _ in range(2 * math.ceil((end - begin) / pitch) + 1):
-        ahead = _shifted(forward[-1], shortest, pitch)
-        if _nearest(ahead, end) is not None:
-            break
-        fresh = _without(room.meet(ahead), seen)
-        if not fresh:
-            return None
-        forward.append(fresh)
-        seen = _merged(reach for reach in (*seen, *fresh) if reach[1] >= fresh[0][0])
-    else:
+    forward = _ahead_in_sight(begin, end, pitch, shortest, room) or _ahead(begin, end, pitch, shortest, room)
+    if forward is None:
         return None
     windows: list[Reaches] = [((end, end),)]
     for places in reversed(forward):
@@ -172,6 +179,43 @@ def _fewest(begin: float, end: float, pitch: float, shortest: float, room: Room)
         behind = _shifted(windows[-1], -pitch - SLACK, -shortest + SLACK)
         windows.append(Room(places).meet(behind))
     return windows[::-1]
+
+
+def _ahead_in_sight(begin: float, end: float, pitch: float, shortest: float, room: Room) -> list[Reaches] | None:
+    """Return the places that each weld can stand at on the way to the end, in ceil(L / pitch) pieces; None if it takes more.
+
+    With so few pieces a weld lies no farther from the end than the strings still to come reach, so that little of what can be
+    reached needs to be looked at, and no place can be reached with fewer pieces as well.
+    """
+    length = end - begin
+    pieces = math.ceil(length / pitch)
+    if length - (pieces - 1) * pitch < CLOSE:
+        return None  # one string less may reach by a hair
+    forward: list[Reaches] = [((begin, begin),)]
+    for left in range(pieces - 1, 0, -1):
+        sight = end - left * pitch - NEAR
+        ahead = tuple([(max(low, sight), high) for low, high in _shifted(forward[-1], shortest, pitch) if high > sight])
+        reached = room.meet(ahead)
+        if not reached:
+            return None
+        forward.append(reached)
+    return None if _nearest(_shifted(forward[-1], shortest, pitch), end) is None else forward
+
+
+def _ahead(begin: float, end: float, pitch: float, shortest: float, room: Room) -> list[Reaches] | None:
+    """Return the places that each weld can stand at and no weld before it, up to that from which the end is reached."""
+    forward: list[Reaches] = [((begin, begin),)]
+    seen: Reaches = ()
+    for _ in range(2 * math.ceil((end - begin) / pitch) + 1):
+        ahead = _shifted(forward[-1], shortest, pitch)
+        if _nearest(ahead, end) is not None:
+            return forward
+        fresh = _without(room.meet(ahead), seen)
+        if not fresh:
+            return None
+        forward.append(fresh)
+        seen = _merged(reach for reach in (*seen, *fresh) if reach[1] >= fresh[0][0])
+    return None
 
 
 def _rows(windows: list[Reaches], pitch: float, shortest: float) -> list[list[Reaches]]:
@@ -188,7 +232,7 @@ def _rows(windows: list[Reaches], pitch: float, shortest: float) -> list[list[Re
         for room, before in zip(rooms, fewer, strict=False):
             if reached or before:
                 whole, short = _shifted(reached, pitch, pitch), _shifted(before, shortest, pitch)
-                reached = room.meet(_merged((*whole, *short)) if whole and short else whole or short)
+                reached = room.meet(_both(whole, short) if whole and short else whole or short)
             row.append(reached)
         rows.append(row)
         if reached:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import isclose
 from typing import TYPE_CHECKING, Annotated
 
@@ -108,7 +109,8 @@ def _hands(stretch: Stretch, seats: int) -> tuple[int, int]:
     return (seats, 0) if is_left else (0, seats)
 
 
-def _fit(given: TiePlatesInput) -> tuple[Check, Check]:
+@lru_cache(maxsize=256)
+def _fit(base: float | None, least: float | None, most: float | None) -> tuple[Check, Check]:
     """Hold the rail's base against the widest and the narrowest that the plate takes."""
     wide, narrow = "plate-takes-base", "plate-holds-base"
     titles = {wide: "Plate is wide enough for the rail's base", narrow: "Plate is narrow enough for the rail's base"}
@@ -116,7 +118,7 @@ def _fit(given: TiePlatesInput) -> tuple[Check, Check]:
 
     def fit(code: str, demand: float | None, capacity: float | None, limit: str) -> Check:
         if demand is None or capacity is None:
-            missing = "rail_base" if given.rail_base is None else limit
+            missing = "rail_base" if base is None else limit
             return Check(code=code, title=titles[code], verdict="not-checked", governing=missing, place=place)
         # equal widths given in different units may differ in the last bit
         demand = capacity if isclose(demand, capacity) else demand
@@ -130,9 +132,7 @@ def _fit(given: TiePlatesInput) -> tuple[Check, Check]:
             place=place,
         )
 
-    return fit(wide, given.rail_base, given.plate_rail_base, "plate_rail_base"), fit(
-        narrow, given.plate_rail_base_least, given.rail_base, "plate_rail_base_least"
-    )
+    return fit(wide, base, most, "plate_rail_base"), fit(narrow, least, base, "plate_rail_base_least")
 
 
 def _lines(given: TiePlatesInput, left: int, right: int) -> Iterator[Line]:
@@ -159,7 +159,7 @@ def evaluate(given: TiePlatesInput) -> TiePlatesResult:
         plates_left=left,
         plates_right=right,
         mass=mass_of(seats, given.plate_mass),
-        checks=_fit(given),
+        checks=_fit(given.rail_base, given.plate_rail_base_least, given.plate_rail_base),
         note=held_by_others(given.tie_kind, "tie plates"),
         lines=tuple(_lines(given, left, right)),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Annotated, Final, Literal
 
 from railrules_api.domain.amounts import SMALL, Amount
@@ -56,6 +57,7 @@ class TiesResult:
     lines: Annotated[tuple[Line, ...], Field("Ties to order.")]
 
 
+@lru_cache(maxsize=256)
 def spacing_checks(spacing: float) -> tuple[Check, ...]:
     """Hold a spacing of wood ties against the smallest and the largest of TI 850-02, paragraph 14f [m]."""
     place = "TI 850-02, paragraph 14f"

@@ -53,7 +53,7 @@ class Book:
         bill: the same lines as the rules gave them.
     """
 
-    __slots__ = ("_checks", "bill", "lines", "workings")
+    __slots__ = ("_checks", "_known", "bill", "lines", "workings")
 
     def __init__(self) -> None:
         """Begin an empty book."""
@@ -61,10 +61,18 @@ class Book:
         self.lines: list[JobLine] = []
         self.bill: list[Line] = []
         self._checks: list[JobCheck] = []
+        self._known: dict[tuple[str, Any], Any] = {}
 
     def ask(self, rule: Rule[Any, Any], of: str, given: Any) -> Any:  # noqa: ANN401  any rule's records
         """Put a question to a rule and enter the answer."""
         return self.enter(rule, of, given, rule.evaluate(given))
+
+    def ask_once(self, rule: Rule[Any, Any], of: str, given: Any) -> Any:  # noqa: ANN401  any rule's records
+        """Put a question that many parts have in common: what was answered to an equal one is entered again."""
+        found = self._known.get((rule.id, given))
+        if found is None:
+            found = self._known[rule.id, given] = rule.evaluate(given)
+        return self.enter(rule, of, given, found)
 
     def enter(self, rule: Rule[Any, Any], of: str, given: Any, found: Any) -> Any:  # noqa: ANN401  any rule's records
         """Enter an answer to a question."""

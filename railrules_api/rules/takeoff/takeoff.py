@@ -19,6 +19,7 @@ from railrules_api.rules.quantities import anchor_reuse as anchor_reuse_rule
 from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads, work
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
+from railrules_api.rules.sections import compatibility
 from railrules_api.rules.takeoff import anchor_reuse, hauling, masses, money, rail, safety, stability, work_plan
 from railrules_api.rules.takeoff.book import Book, JobCheck, JobLine
 from railrules_api.rules.takeoff.job import Job
@@ -122,6 +123,8 @@ def _segment(part: Part, again: AnchorsAgain | None, book: Book, gang: work_plan
             # only what is added up for the plan of the whole job is wanted; the segment's own plan when somebody asks to see it
             gang.add(given)
             book.workings.append(Working(rule, of, given))
+        elif rule is compatibility.RULE:
+            found[rule.id] = book.ask_once(rule, of, given)
         else:
             found[rule.id] = book.ask(rule, of, given)
     counted: ties.TiesResult = found[ties.RULE.id]
