@@ -43,6 +43,7 @@ if TYPE_CHECKING:
 _LOG = logging.getLogger("railrules")
 PATH: Final = "/v1/takeoffs/bulk"
 MEDIA_TYPE: Final = "application/x-ndjson"
+_ALLOW: Final = "OPTIONS, POST"
 _READ: Final = (MEDIA_TYPE, "application/ndjson", "application/jsonl")
 LONGEST_LINE: Final = 2**20
 """Bytes of one line at most, some 800 segments; a longer job has the whole of `POST /v1/takeoffs` to itself."""
@@ -284,7 +285,7 @@ def _check(scope: HTTPScope) -> tuple[bool, System]:
     """
     if scope["method"] != "POST":
         detail = "this resource does not know the method; the Allow header lists those it does"
-        raise ProblemError(405, detail, (), {"Allow": "POST"})
+        raise ProblemError(405, detail, (), {"Allow": _ALLOW})
     headers = dict(scope["headers"])
     if accepted(headers.get(b"accept", b"*/*").decode("latin-1"), (MEDIA_TYPE,)) is None:
         raise ProblemError(406, f"answers come as {MEDIA_TYPE}")
@@ -311,6 +312,10 @@ class Bulk:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one stream."""
+        if str(cast("HTTPScope", scope)["method"]) == "OPTIONS":
+            await self._begin(send, 204, "", [(b"allow", _ALLOW.encode())])
+            await send({"type": "http.response.body", "body": b"", "more_body": False})
+            return
         try:
             totals_only, system = _check(cast("HTTPScope", scope))
         except ProblemError as problem:
@@ -335,7 +340,8 @@ class Bulk:
         await send({"type": "http.response.body", "body": run.trailer(), "more_body": False})
 
     async def _begin(self, send: Send, status: int, media_type: str, extra: list[tuple[bytes, bytes]]) -> None:
-        headers = [(b"content-type", media_type.encode()), *self.headers, *extra]
+        typed = [(b"content-type", media_type.encode())] if media_type else []
+        headers = [*typed, *self.headers, *extra]
         await send({"type": "http.response.start", "status": status, "headers": headers})
 
     @staticmethod

@@ -22,13 +22,19 @@ if TYPE_CHECKING:
     from railrules_api.api.operations import Operation, Parameter
     from railrules_api.api.service import Service
 
+_JSON = "application/json"
 _REF = "#/components/schemas/{name}"
-_SHARED = (400, 401, 403, 404, 405, 406, 408, 414, 429, 431, 500, 503)
+_SHARED = (400, 405, 406, 408, 414, 431, 500, 503)
+_WITH_KEYS = (401, 403, 429)
 _WITH_BODY = (413, 415, 422)
+_WITH_STREAM = (415,)
+_BEFORE_A_REQUEST = (414, 431)
+_BEFORE_A_KEY = (401,)
 _SMALL = 2**31
 _COMPONENT_NAME = re.compile(r"^[A-Z][A-Za-z0-9]*$")
 
-_ON_ALL = ("X-Request-Id", "traceparent", "RateLimit")
+_ON_ALL = ("X-Request-Id", "traceparent")
+_ON_KEYED = ("RateLimit", "RateLimit-Policy")
 
 
 # ---------------------------------------------------------------- schemas
@@ -188,22 +194,28 @@ def _content(operation: Operation, names: dict[str, str], example: Any) -> dict[
     return content
 
 
+def statuses_of(operation: Operation) -> set[int]:
+    """Return every problem status that an operation can be answered with."""
+    with_body = () if operation.request is None else _WITH_BODY if operation.request_media_type == _JSON else _WITH_STREAM
+    return {*_SHARED, *operation.statuses, *with_body, *(() if operation.probe else _WITH_KEYS)}
+
+
 def _answers(operation: Operation, names: dict[str, str], example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON tree
-    statuses = {*_SHARED, *operation.statuses, *(_WITH_BODY if operation.request is not None else ())}
+    validated = operation.method == "GET" and not operation.probe
     own = ["Cache-Control", "Vary"]
     if operation.lifecycle is not None:
         own += ["Deprecation", *(["Sunset"] if operation.lifecycle.sunset else [])]
-    if operation.method == "GET":
+    if validated:
         own.append("ETag")
-    headers = _header_refs(*own, *_ON_ALL)
+    headers = _header_refs(*own, *_ON_ALL, *(() if operation.probe else _ON_KEYED))
     answers: dict[str, Any] = {
         "200": {"description": "The answer.", "headers": headers, "content": _content(operation, names, example)}
     }
     if operation.links:
         answers["200"]["links"] = operation.links
-    if operation.method == "GET":
+    if validated:
         answers["304"] = {"$ref": "#/components/responses/NotModified"}
-    for status in sorted(statuses):
+    for status in sorted(statuses_of(operation)):
         answers[str(status)] = {"$ref": f"#/components/responses/{_response_name(status)}"}
     answers["default"] = {"$ref": "#/components/responses/Other"}
     return answers
@@ -222,6 +234,8 @@ def _operation(operation: Operation, names: dict[str, str], service: Service) ->
     }
     if operation.lifecycle is not None:
         described["deprecated"] = True
+    if operation.probe:
+        described["security"] = []
     if operation.parameters:
         described["parameters"] = [
             _parameter(item, example_id(service, operation) if item.place == "path" else item.example)
@@ -247,9 +261,12 @@ def _operation(operation: Operation, names: dict[str, str], service: Service) ->
 def _problem_response(status: int, names: dict[str, str]) -> dict[str, Any]:
     detail, faults = PROBLEMS[status]
     own = {401: ["WWW-Authenticate"], 405: ["Allow"], 429: ["Retry-After"], 503: ["Retry-After"]}.get(status, [])
+    only = " Only where the operator asks for keys." if status in _WITH_KEYS else ""
+    # refused before there is a request to have an id, or before it is known whose quota it counts against
+    ids = () if status in _BEFORE_A_REQUEST else _ON_ALL if status in _BEFORE_A_KEY else (*_ON_ALL, *_ON_KEYED)
     return {
-        "description": TITLES[status][1] + ".",
-        "headers": _header_refs("Cache-Control", *own, *_ON_ALL),
+        "description": f"{TITLES[status][1]}.{only}",
+        "headers": _header_refs("Cache-Control", *own, *ids),
         "content": {
             MEDIA_TYPE: {
                 "schema": {"$ref": names["Problem"]},
@@ -288,7 +305,7 @@ def build(service: Service) -> dict[str, Any]:
     paths: dict[str, dict[str, Any]] = {}
     for operation in table:
         paths.setdefault(operation.path, {})[operation.method.lower()] = _operation(operation, names, service)
-    statuses = {*_SHARED, *_WITH_BODY, *(status for operation in table for status in operation.statuses)}
+    statuses = {status for operation in table for status in statuses_of(operation)}
     unused = set() if any(operation.lifecycle for operation in table) else {"Deprecation", "Sunset"}
     document: dict[str, Any] = {
         "openapi": "3.1.0",

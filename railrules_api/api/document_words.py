@@ -92,6 +92,11 @@ HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schem
         {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
         '"default";r=50;t=30',
     ),
+    "RateLimit-Policy": (
+        "The quota itself: requests in a window of seconds; sent while the operator has limits on.",
+        {"type": "string", "maxLength": 200, "pattern": PLAIN_TEXT},
+        '"default";q=600;w=60',
+    ),
     "Deprecation": (
         "Since when the operation is deprecated (RFC 9745): seconds since 1970 after an @.",
         {"type": "string", "maxLength": 20, "pattern": r"^@[0-9]+$"},

@@ -70,7 +70,8 @@ class Operation:
         request: schema of the JSON body; None for no body.
         parameters: of path and query.
         media_types: every form the answer can have, the usual one first.
-        statuses: problem statuses it can end in, besides those that all operations share.
+        statuses: problem statuses it can end in, besides those that all operations like it share.
+        probe: an orchestrator asks it: it is answered without a key, whatever the load, and is different every time.
         schemas: further schemas that the document should hold.
         links: operations that an answer leads to, as OpenAPI link objects by name.
         lifecycle: when it is deprecated and gone; None while it is neither.
@@ -92,6 +93,7 @@ class Operation:
     parameters: tuple[Parameter, ...] = ()
     media_types: tuple[str, ...] = ("application/json",)
     statuses: tuple[int, ...] = ()
+    probe: bool = False
     schemas: tuple[StructType, ...] = field(default=())
     links: Mapping[str, Any] = field(default_factory=dict)
     lifecycle: Lifecycle | None = None

@@ -105,14 +105,14 @@ def _table_operations(table: str, single: str, several: str) -> tuple[Operation,
             method="GET", path=f"/v1/{table}", id=_camel(f"list {table}"), tag="catalogue",
             summary=f"List {several}",
             description=f"Every row of the table of {several}, each value as its source prints it and with its place.",
-            answer=pages.CatalogueTable, handler=list_rows, parameters=(*filters, _UNITS, _VERSION),
+            answer=pages.CatalogueTable, handler=list_rows, parameters=(*filters, _UNITS, _VERSION), statuses=(404,),
             links=_leads_to(_camel(f"get {single}"), "/rows/0/id", f"The first {single} of the list."),
         ),
         Operation(
             method="GET", path=f"/v1/{table}/{{id}}", id=_camel(f"get {single}"), tag="catalogue",
             summary=f"Get one {single}",
             description=f"One {single} with each value's own provenance. An unknown id is answered with near matches.",
-            answer=pages.CatalogueRow, handler=one_row, parameters=(_ID, _UNITS, _VERSION),
+            answer=pages.CatalogueRow, handler=one_row, parameters=(_ID, _UNITS, _VERSION), statuses=(404,),
         ),
     )  # fmt: skip
 
@@ -128,7 +128,7 @@ def _profile_operation() -> Operation:
             "units=si; when `units` is left out, what the section's own drawing is in."
         ),
         answer=profile_pages.SectionProfile, handler=profile_pages.profile_reply, media_types=profile_pages.MEDIA_TYPES,
-        parameters=(_ID, _UNITS, *profile_pages.PARAMETERS, _VERSION),
+        parameters=(_ID, _UNITS, *profile_pages.PARAMETERS, _VERSION), statuses=(404,),
     )  # fmt: skip
 
 
@@ -160,6 +160,7 @@ def _calculation_operation(resource: Calculation) -> Operation:
             media_types=("application/json", csv_form.MEDIA_TYPE, drawn.MEDIA_TYPE, *sheet_form.SHEETS, sheet_form.XLSX),
             slow_forms=(*sheet_form.SHEETS, sheet_form.XLSX),
             parameters=drawn.PARAMETERS,
+            statuses=(404,),
         )
     return Operation(
         method="POST", path=resource.path, id=_camel("calculate " + rule.path.rpartition("/")[2]),
@@ -218,6 +219,7 @@ def operations() -> tuple[Operation, ...]:
         Operation(
             method="GET", path="/v1/rules/{id}", id="getRule", tag="catalogue", summary="Get one rule",
             description="One record of the registry.", answer=pages.RuleRecord, handler=pages.rule_reply, parameters=(rule_id,),
+            statuses=(404,),
         ),
         Operation(
             method="GET", path="/v1/sources", id="listSources", tag="catalogue", summary="List the sources",
@@ -234,7 +236,7 @@ def operations() -> tuple[Operation, ...]:
     table += [
         Operation(
             method="GET", path=f"/health/{name}", id=f"health{name.title()}", tag="service", summary=about,
-            description="Answers 200 while it is so.", answer=Health, handler=_health,
+            description="Answers 200 while it is so.", answer=Health, handler=_health, probe=True,
         )
         for name, about in (("live", "The process runs"), ("ready", "Requests can be answered"))
     ]  # fmt: skip

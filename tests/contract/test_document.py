@@ -92,12 +92,12 @@ def test_every_operation_says_all_there_is_to_say(document: dict[str, Any]) -> N
         assert len(operation["tags"]) == 1
         assert operation["tags"][0] in {tag["name"] for tag in document["tags"]}
         statuses = operation["responses"].keys()
-        assert {"200", "400", "401", "403", "404", "405", "406", "429", "500", "503", "default"} <= statuses, path
+        # which statuses an operation states, `test_statuses.py` holds against what it does
+        assert {"200", "400", "405", "406", "500", "503", "default"} <= statuses, path
         if method == "post":
-            assert {"413", "415", "422"} <= statuses
             assert all(media["examples"]["worked"]["value"] for media in operation["requestBody"]["content"].values())
         else:
-            assert "304" in statuses
+            assert ("304" in statuses) is not path.startswith("/health/")
         for form, media in operation["responses"]["200"]["content"].items():
             if form.endswith("json"):
                 assert media["examples"]["worked"]["value"]

@@ -12,6 +12,7 @@ import pytest
 from litestar import Litestar
 from litestar.testing import TestClient
 
+from railrules_api.api import bulk
 from railrules_api.api.coding import Squeezer, coded_etag
 from railrules_api.api.discovery import CATALOGUE_PATH
 from railrules_api.api.examples import example_id, requests
@@ -49,7 +50,8 @@ def test_head_is_get_without_its_body(operation: Operation, http: TestClient[Lit
 
 
 def test_options_and_a_wrong_method_tell_the_methods_there_are(http: TestClient[Litestar]) -> None:
-    for path, methods in (("/v1/rail-sections", "GET, HEAD, OPTIONS"), (FORCE, "OPTIONS, POST, QUERY")):
+    told = {"/v1/rail-sections": "GET, HEAD, OPTIONS", FORCE: "OPTIONS, POST, QUERY", bulk.PATH: "OPTIONS, POST"}
+    for path, methods in told.items():
         asked, wrong = http.options(path), http.delete(path)
         assert asked.status_code == 204
         assert asked.headers["allow"] == wrong.headers["allow"] == methods

@@ -82,12 +82,15 @@ class Table:
     def is_slow(self, template: str, accept: str) -> bool:
         return template in {"/thread", "/wait"} or accept == "slow"
 
+    def is_probe(self, template: str) -> bool:
+        return template in {"/health/live", "/health/ready"}
+
 
 def gate_of(keys: Mapping[str, Key] | None = None, tracing: Tracing | None = None, **limits: Any) -> tuple[Gate, Inner]:
     """Return a gate with its limits around an application, which it returns too."""
     inner = Inner()
     settings = ServerSettings(**{"access_log": False, **limits})
-    board = Board(1, ("/block", "/thread", "/wait", "/fail", "/ok"), len(keys or {}))
+    board = Board(1, ("/block", "/thread", "/wait", "/fail", "/ok", "/health/live", "/health/ready"), len(keys or {}))
     gate = Gate(
         inner,
         settings,
@@ -141,6 +144,7 @@ async def ask(  # noqa: PLR0913
         "type": "http",
         "method": method,
         "path": path,
+        "query_string": b"",
         "headers": [(name.encode(), value.encode()) for name, value in named.items()],
     }
     await gate(scope, receive, send)

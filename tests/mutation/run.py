@@ -48,6 +48,7 @@ also_copy=
 pytest_add_cli_args=
     -p
     no:cacheprovider
+    --hypothesis-seed=0
 pytest_add_cli_args_test_selection=
     {tests}
 use_git_change_detection=false

@@ -1365,12 +1365,13 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1402,12 +1403,13 @@ class AnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1449,12 +1451,13 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1486,12 +1489,13 @@ class FeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1524,12 +1528,8 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1549,12 +1549,8 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1591,12 +1587,13 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1628,12 +1625,13 @@ class JointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1670,12 +1668,13 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1707,12 +1706,13 @@ class PlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1749,12 +1749,13 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1786,12 +1787,13 @@ class PreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1827,14 +1829,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1857,14 +1859,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1887,14 +1889,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1921,14 +1923,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1955,14 +1957,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -1989,14 +1991,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2023,14 +2025,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2057,14 +2059,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2091,14 +2093,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2121,14 +2123,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2151,14 +2153,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2181,14 +2183,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2211,14 +2213,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2245,14 +2247,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2274,14 +2276,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2308,14 +2310,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2342,14 +2344,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2376,14 +2378,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2410,14 +2412,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2444,14 +2446,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2478,14 +2480,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2512,14 +2514,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2547,14 +2549,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2577,14 +2579,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2607,14 +2609,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2637,14 +2639,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2672,14 +2674,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2707,14 +2709,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2742,14 +2744,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2776,14 +2778,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2805,14 +2807,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2834,14 +2836,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2863,14 +2865,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2892,14 +2894,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2921,14 +2923,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2955,14 +2957,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -2989,14 +2991,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3023,14 +3025,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3057,14 +3059,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3086,14 +3088,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3120,14 +3122,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3156,14 +3158,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3192,14 +3194,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3228,14 +3230,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3268,14 +3270,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3308,14 +3310,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3348,14 +3350,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3384,14 +3386,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3420,14 +3422,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3456,14 +3458,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3491,14 +3493,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3521,14 +3523,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3551,14 +3553,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3580,14 +3582,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3609,14 +3611,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3638,14 +3640,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3673,14 +3675,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3703,14 +3705,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3733,14 +3735,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3768,14 +3770,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3798,14 +3800,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3833,14 +3835,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3863,14 +3865,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3893,14 +3895,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3923,14 +3925,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3953,14 +3955,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -3983,14 +3985,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4013,14 +4015,14 @@ class QuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4057,12 +4059,13 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4094,12 +4097,13 @@ class RailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4146,12 +4150,13 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4195,12 +4200,13 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4251,12 +4257,13 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4315,12 +4322,13 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4379,12 +4387,13 @@ class RailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4433,14 +4442,14 @@ class RegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4468,14 +4477,14 @@ class RegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4503,14 +4512,14 @@ class RegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4538,12 +4547,12 @@ class RulebooksResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4571,12 +4580,12 @@ class RulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4597,12 +4606,13 @@ class RulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4641,14 +4651,14 @@ class SectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4679,14 +4689,14 @@ class SectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4717,14 +4727,14 @@ class SectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4763,14 +4773,14 @@ class SectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4801,14 +4811,14 @@ class SectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4839,14 +4849,14 @@ class SectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4874,12 +4884,12 @@ class SourcesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4916,12 +4926,13 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -4953,12 +4964,13 @@ class SpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5000,12 +5012,13 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5037,12 +5050,13 @@ class SpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5080,14 +5094,14 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5117,14 +5131,14 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5154,14 +5168,14 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5189,14 +5203,14 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5224,14 +5238,14 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5259,14 +5273,14 @@ class StrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5311,14 +5325,15 @@ class TakeoffsResource(Takeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5352,14 +5367,15 @@ class TakeoffsResource(Takeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5393,14 +5409,15 @@ class TakeoffsResource(Takeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5434,14 +5451,15 @@ class TakeoffsResource(Takeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5480,14 +5498,15 @@ class TakeoffsResource(Takeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5521,14 +5540,15 @@ class TakeoffsResource(Takeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5568,14 +5588,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5597,14 +5617,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5631,14 +5651,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5667,14 +5687,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5698,14 +5718,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5734,14 +5754,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5772,14 +5792,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5809,14 +5829,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5846,14 +5866,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5883,14 +5903,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5920,14 +5940,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5957,14 +5977,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -5994,14 +6014,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6030,14 +6050,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6066,14 +6086,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6102,14 +6122,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6138,14 +6158,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6174,14 +6194,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6210,14 +6230,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6245,14 +6265,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6275,14 +6295,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6305,14 +6325,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6340,14 +6360,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6375,14 +6395,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6410,14 +6430,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6445,14 +6465,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6480,14 +6500,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6516,14 +6536,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6552,14 +6572,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6588,14 +6608,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6623,14 +6643,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6658,14 +6678,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6693,14 +6713,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6731,14 +6751,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6764,14 +6784,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6797,14 +6817,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6830,14 +6850,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6865,14 +6885,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6895,14 +6915,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6930,14 +6950,14 @@ class ThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -6974,12 +6994,13 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7011,12 +7032,13 @@ class TiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7053,12 +7075,13 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7090,12 +7113,13 @@ class TiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7132,12 +7156,13 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7169,12 +7194,13 @@ class TrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7241,12 +7267,13 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7278,12 +7305,13 @@ class AsyncAnchorPatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7325,12 +7353,13 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7362,12 +7391,13 @@ class AsyncFeatureKindsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7400,12 +7430,8 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7425,12 +7451,8 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7467,12 +7489,13 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7504,12 +7527,13 @@ class AsyncJointBarsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7551,12 +7575,13 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7588,12 +7613,13 @@ class AsyncPlatePinsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7635,12 +7661,13 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7672,12 +7699,13 @@ class AsyncPreservativesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7713,14 +7741,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7743,14 +7771,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7773,14 +7801,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7807,14 +7835,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7841,14 +7869,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7875,14 +7903,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7909,14 +7937,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7943,14 +7971,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -7977,14 +8005,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8012,14 +8040,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8042,14 +8070,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8077,14 +8105,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8112,14 +8140,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8146,14 +8174,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8180,14 +8208,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8214,14 +8242,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8248,14 +8276,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8282,14 +8310,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8316,14 +8344,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8350,14 +8378,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8384,14 +8412,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8418,14 +8446,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8453,14 +8481,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8488,14 +8516,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8523,14 +8551,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8558,14 +8586,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8593,14 +8621,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8628,14 +8656,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8663,14 +8691,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8697,14 +8725,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8731,14 +8759,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8765,14 +8793,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8799,14 +8827,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8833,14 +8861,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8867,14 +8895,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8901,14 +8929,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8935,14 +8963,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -8969,14 +8997,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9003,14 +9031,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9037,14 +9065,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9071,14 +9099,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9107,14 +9135,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9143,14 +9171,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9179,14 +9207,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9219,14 +9247,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9259,14 +9287,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9299,14 +9327,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9335,14 +9363,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9371,14 +9399,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9407,14 +9435,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9442,14 +9470,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9477,14 +9505,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9512,14 +9540,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9546,14 +9574,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9580,14 +9608,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9614,14 +9642,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9649,14 +9677,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9684,14 +9712,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9719,14 +9747,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9754,14 +9782,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9789,14 +9817,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9824,14 +9852,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9859,14 +9887,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9889,14 +9917,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9919,14 +9947,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9954,14 +9982,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -9984,14 +10012,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10014,14 +10042,14 @@ class AsyncQuantitiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10058,12 +10086,13 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10095,12 +10124,13 @@ class AsyncRailAnchorsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10152,12 +10182,13 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10201,12 +10232,13 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10257,12 +10289,13 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10321,12 +10354,13 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10385,12 +10419,13 @@ class AsyncRailSectionsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10439,14 +10474,14 @@ class AsyncRegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10474,14 +10509,14 @@ class AsyncRegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10509,14 +10544,14 @@ class AsyncRegulationResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10544,12 +10579,12 @@ class AsyncRulebooksResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10577,12 +10612,12 @@ class AsyncRulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10603,12 +10638,13 @@ class AsyncRulesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10647,14 +10683,14 @@ class AsyncSectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10685,14 +10721,14 @@ class AsyncSectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10723,14 +10759,14 @@ class AsyncSectionCompatibilityResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10769,14 +10805,14 @@ class AsyncSectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10807,14 +10843,14 @@ class AsyncSectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10845,14 +10881,14 @@ class AsyncSectionPropertiesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10880,12 +10916,12 @@ class AsyncSourcesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10922,12 +10958,13 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -10959,12 +10996,13 @@ class AsyncSpikePatternsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11006,12 +11044,13 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11043,12 +11082,13 @@ class AsyncSpikesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11086,14 +11126,14 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11123,14 +11163,14 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11160,14 +11200,14 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11195,14 +11235,14 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11230,14 +11270,14 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11265,14 +11305,14 @@ class AsyncStrengthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11317,14 +11357,15 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11363,14 +11404,15 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11409,14 +11451,15 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11455,14 +11498,15 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11501,14 +11545,15 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11547,14 +11592,15 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11594,14 +11640,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11628,14 +11674,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11662,14 +11708,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11698,14 +11744,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11734,14 +11780,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11770,14 +11816,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11808,14 +11854,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11845,14 +11891,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11882,14 +11928,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11919,14 +11965,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11956,14 +12002,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -11993,14 +12039,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12030,14 +12076,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12066,14 +12112,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12102,14 +12148,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12138,14 +12184,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12174,14 +12220,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12210,14 +12256,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12246,14 +12292,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12281,14 +12327,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12316,14 +12362,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12351,14 +12397,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12386,14 +12432,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12421,14 +12467,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12456,14 +12502,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12491,14 +12537,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12526,14 +12572,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12562,14 +12608,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12598,14 +12644,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12634,14 +12680,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12669,14 +12715,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12704,14 +12750,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12739,14 +12785,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12777,14 +12823,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12815,14 +12861,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12853,14 +12899,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12891,14 +12937,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12926,14 +12972,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12961,14 +13007,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -12996,14 +13042,14 @@ class AsyncThermalResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
-            NotFoundError: There is no such resource (404).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             ProblemError: The request did not arrive in time (408).
             TooLargeError: The request body is too large (413).
             ProblemError: The address of the request is too long (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -13040,12 +13086,13 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -13077,12 +13124,13 @@ class AsyncTiePlatesResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -13124,12 +13172,13 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -13161,12 +13210,13 @@ class AsyncTiePlugsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -13208,12 +13258,13 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).
@@ -13245,12 +13296,13 @@ class AsyncTrackBoltsResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            UnauthorizedError: The request has no key that the service knows (401).
-            ForbiddenError: The key does not open this resource (403).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
             ProblemError: The request did not arrive in time (408).
             ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests (429).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
             ProblemError: The header of the request is too large (431).
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now (503).

@@ -29,7 +29,7 @@ if TYPE_CHECKING:
     from railrules_api.app.serving.settings import ServerSettings
     from railrules_api.app.serving.tracing import Tracing
 
-HEALTH = "/health/"
+READY = "/health/ready"
 _CLOSE = (b"connection", b"close")
 
 
@@ -42,6 +42,10 @@ class Table(Protocol):
 
     def is_slow(self, template: str, accept: str) -> bool:
         """Tell whether an answer is worked in a thread whatever the body."""
+        ...
+
+    def is_probe(self, template: str) -> bool:
+        """Tell whether a template is answered without a key, whatever the load."""
         ...
 
 
@@ -266,8 +270,8 @@ class Gate:
 
     async def _answer(self, exchange: _Exchange) -> None:
         path = exchange.scope["path"]
-        if path.startswith(HEALTH):
-            if self.drain.begun and path == "/health/ready":
+        if self.routes.is_probe(exchange.route):
+            if self.drain.begun and exchange.route == READY:
                 raise _RefusedError(503, "the service is about to stop", extra=self._retry())
             await self._work(exchange, b"")
             return

@@ -36,6 +36,7 @@ class Routes:
         groups = (f"({re.sub(r'{[^{}]+}', '[^/]+', path)})" for path in self._open)
         self._pattern = re.compile("|".join(groups) or r"(?!)")
         self._always = frozenset(operation.path for operation in table if operation.slow)
+        self._probes = frozenset(operation.path for operation in table if operation.probe)
         forms = {operation.path: operation for operation in table if operation.slow_forms}
 
         @lru_cache(maxsize=256)
@@ -56,6 +57,10 @@ class Routes:
     def is_slow(self, template: str, accept: str) -> bool:
         """Tell from a template and an Accept header whether the answer is worked in a thread whatever the body."""
         return template in self._always or self._slow_form(template, accept)
+
+    def is_probe(self, template: str) -> bool:
+        """Tell whether a template is answered without a key, whatever the load."""
+        return template in self._probes
 
 
 def every_route() -> Routes:
