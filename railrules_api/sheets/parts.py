@@ -59,7 +59,7 @@ def runs_of(given: Mapping[str, Any]) -> tuple[Run, ...]:
 def _spikes_each(driven: spikes.SpikesInput, radius: float | None) -> int:
     if driven.tie_kind != "wood":
         return 0
-    band = driven.pattern.bands[spikes.band_of(driven.pattern, radius)]
+    band = driven.pattern.bands[spikes.band_of(driven.pattern, radius, driven.track_class)]
     return band.rail_spikes + band.plate_spikes
 
 
