@@ -13,9 +13,11 @@ from typing import TYPE_CHECKING
 
 from railrules_api.api.service import start
 from tests.bench import over_http
+from tests.bench.checks import check_costs, holds_against, section_costs
 from tests.bench.in_process import rule_costs, takeoff_costs, units_costs
 
 if TYPE_CHECKING:
+    from railrules_api.api.service import Service
     from tests.bench.in_process import Cost
 
 CHECKS = ("thermal.force", "thermal.break-gap", "thermal.buckling", "strength.vertical-bending", "thermal.restraint")
@@ -59,6 +61,16 @@ def _rules(report: Report, found: dict[str, Cost]) -> None:
     for rule, cost in sorted(found.items(), key=lambda item: -item[1].whole):
         mark = "check" if rule in CHECKS else "section" if rule.startswith("sections.") else ""
         report.row(f"{rule}, x floor", cost.whole / cost.floor, note=f"{cost.whole * 1e6:,.0f} CPU µs  {mark}")
+
+
+def _checks(report: Report, service: Service) -> None:
+    report.heading("rules of safety over all of their check cases, against the same floor")
+    for rule, cost in check_costs(service).items():
+        mark = "check" if holds_against(rule) else ""
+        report.row(f"{rule}, all cases, x floor", cost.whole / cost.floor, note=f"{cost.whole * 1e6:,.0f} CPU µs  {mark}")
+    report.heading("section properties, x decode + encode of the same answer once; 10 is what the properties may take")
+    for name, ratio in section_costs(service).items():
+        report.row(name, ratio)
 
 
 def _units(report: Report) -> None:
@@ -117,6 +129,7 @@ def main(arguments: list[str]) -> None:
     found = takeoff_costs(service, sizes)
     _takeoffs(report, found)
     _rules(report, rule_costs(service))
+    _checks(report, service)
     _units(report)
     _http(report, quick=chosen.quick)
     _growth(report, found, chosen.jobs or (300 if chosen.quick else 5_000))

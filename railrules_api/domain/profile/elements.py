@@ -50,6 +50,11 @@ class Line:
         del fraction
         return math.atan2(self.end[1] - self.start[1], self.end[0] - self.start[0])
 
+    def ways(self) -> tuple[Point, Point]:
+        """Return the direction of travel at the start and at the end, each of any length."""
+        way = self.end[0] - self.start[0], self.end[1] - self.start[1]
+        return way, way
+
     def at(self, fraction: float) -> Point:
         """Return the point that lies this fraction of the way along."""
         return (
@@ -115,6 +120,13 @@ class Arc:
         """Angle of the starting point seen from the centre [rad]."""
         return math.atan2(self.start[1] - self.centre[1], self.start[0] - self.centre[0])
 
+    def ways(self) -> tuple[Point, Point]:
+        """Return the direction of travel at the start and at the end, each of any length: square to the radius there."""
+        (ax, ay), (bx, by), (u, v) = self.start, self.end, self.centre
+        if self.sweep > 0.0:
+            return (v - ay, ax - u), (v - by, bx - u)
+        return (ay - v, u - ax), (by - v, u - bx)
+
     def heading(self, fraction: float = 0.0) -> float:
         """Return the direction of travel at a fraction of the way along [rad]."""
         angle = self.first_angle + fraction * self.sweep + math.copysign(math.pi / 2, self.sweep)
@@ -158,8 +170,11 @@ class Arc:
     def bounds(self) -> tuple[float, float, float, float]:
         """Return the smallest x, smallest y, largest x, largest y [m]."""
         (ax, ay), (bx, by) = self.start, self.end
+        u, v = self.centre
         left, right = (ax, bx) if ax < bx else (bx, ax)
         low, high = (ay, by) if ay < by else (by, ay)
+        if -_QUARTER < self.sweep < _QUARTER and (left >= u or right <= u) and (low >= v or high <= v):
+            return left, low, right, high  # within one quarter of the circle, as most are
         # Quarter points are passed between the two end angles; counted in quarter turns from the +x axis.
         first = self.first_angle / _QUARTER
         last = first + self.sweep / _QUARTER
@@ -207,10 +222,9 @@ def arc_between(centre: Point, start: Point, end: Point, *, left: bool) -> Arc:
     return Arc(start, end, centre, math.dist(centre, start), turn if left else turn - 2 * math.pi)
 
 
-def turn_between(first: Element, second: Element) -> float:
-    """Return the change of direction where one element follows another, between -pi and pi [rad]."""
-    change = second.heading(0.0) - first.heading(1.0)
-    return math.atan2(math.sin(change), math.cos(change))
+def turn_between(before: Point, after: Point) -> float:
+    """Return the change of direction from one way of travel to another, between -pi and pi [rad]."""
+    return math.atan2(before[0] * after[1] - before[1] * after[0], before[0] * after[0] + before[1] * after[1])
 
 
 def mirrored_chain(chain: Iterable[Element]) -> tuple[Element, ...]:

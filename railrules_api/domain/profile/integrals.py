@@ -104,34 +104,19 @@ def _arc_terms(arc: Arc) -> tuple[float, float, float, float, float, float]:
     u, v = arc.centre
     r = arc.radius
     theta = arc.sweep
-    # Sines and cosines of both ends come from the points themselves.
-    c0, s0 = (ax - u) / r, (ay - v) / r
-    c1, s1 = (bx - u) / r, (by - v) / r
-    p0, p1 = s0 * c0, s1 * c1
-    q0, q1 = c0 * c0, c1 * c1
-    # Sector integrals in polar coordinates about the centre: ∫cos, ∫sin, ∫cos², ∫sin², ∫sin cos over the sweep.
-    i_c = s1 - s0
-    i_s = c0 - c1
-    i_cc = (theta + p1 - p0) / 2
-    i_ss = theta - i_cc
-    i_sc = (q0 - q1) / 2
-    r2 = r * r
-    a = r2 * theta / 2
-    sx = r2 * r * i_c / 3
-    sy = r2 * r * i_s / 3
-    r4 = r2 * r2 / 4
-    xx = r4 * i_cc
-    yy = r4 * i_ss
-    xy = r4 * i_sc
-    # The two radii close the sector; about the centre they add nothing. Take away the triangle under the chord.
     dx0, dy0, dx1, dy1 = ax - u, ay - v, bx - u, by - v
+    # The sector about its centre, in polar coordinates; sines and cosines of both ends come from the points themselves. The
+    # two radii that close it add nothing there. From it goes the triangle under the chord.
+    r2 = r * r
+    swept = r2 * theta
     t = dx0 * dy1 - dx1 * dy0
-    a -= t / 2
-    sx -= t * (dx0 + dx1) / 6
-    sy -= t * (dy0 + dy1) / 6
-    xx -= t * (dx0 * dx0 + dx0 * dx1 + dx1 * dx1) / 12
-    yy -= t * (dy0 * dy0 + dy0 * dy1 + dy1 * dy1) / 12
-    xy -= t * (2 * (dx0 * dy0 + dx1 * dy1) + dx0 * dy1 + dx1 * dy0) / 24
+    left = r2 * (swept + dx1 * dy1 - dx0 * dy0) / 8
+    a = (swept - t) / 2
+    sx = r2 * (dy1 - dy0) / 3 - t * (dx0 + dx1) / 6
+    sy = r2 * (dx0 - dx1) / 3 - t * (dy0 + dy1) / 6
+    xx = left - t * (dx0 * dx0 + dx0 * dx1 + dx1 * dx1) / 12
+    yy = r2 * swept / 4 - left - t * (dy0 * dy0 + dy0 * dy1 + dy1 * dy1) / 12
+    xy = r2 * (dx0 * dx0 - dx1 * dx1) / 8 - t * (2 * (dx0 * dy0 + dx1 * dy1) + dx0 * dy1 + dx1 * dy0) / 24
     # Shift the segment from the centre of its circle to the origin, then add the chord.
     cross = ax * by - bx * ay
     return (

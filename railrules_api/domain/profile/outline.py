@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.profile.elements import Arc, Element, Line, Part, Point, turn_between
-from railrules_api.domain.profile.integrals import moments_of
+from railrules_api.domain.profile.integrals import area_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -111,22 +111,17 @@ def check_outline(elements: Sequence[Element], *, smooth: bool) -> None:
     for index, element in enumerate(elements):
         if element.length <= CLOSE:
             raise refuse("outline", index + 1, reason="two neighbouring points coincide", value=element.length)
+    ways = [element.ways() for element in elements]
     for index, element in enumerate(elements):
-        follower = elements[(index + 1) % count]
-        number = (index + 1) % count + 1
-        if math.dist(element.end, follower.start) > CLOSE:
-            raise refuse(
-                "outline",
-                number,
-                reason="the outline does not close here",
-                value=math.dist(element.end, follower.start),
-                maximum=CLOSE,
-            )
-        turn = abs(turn_between(element, follower))
+        following = index + 1 if index + 1 < count else 0
+        gap = math.dist(element.end, elements[following].start)
+        if gap > CLOSE:
+            raise refuse("outline", following + 1, reason="the outline does not close here", value=gap, maximum=CLOSE)
+        turn = abs(turn_between(ways[index][1], ways[following][0]))
         if smooth and turn > SMOOTH:
-            raise refuse("outline", number, reason="the outline has a corner here", value=turn, maximum=SMOOTH)
+            raise refuse("outline", following + 1, reason="the outline has a corner here", value=turn, maximum=SMOOTH)
         if turn > math.pi - SMOOTH:
-            raise refuse("outline", number, reason="the outline turns straight back here", value=turn)
+            raise refuse("outline", following + 1, reason="the outline turns straight back here", value=turn)
     crossing = first_crossing(elements)
     if crossing is not None:
         raise refuse(
@@ -135,7 +130,7 @@ def check_outline(elements: Sequence[Element], *, smooth: bool) -> None:
             reason=f"the outline crosses itself: the element that begins at this point meets the one from point "
             f"{crossing[1] + 1}",
         )
-    area = moments_of(elements).area
+    area = area_of(elements)
     if area <= 0.0:
         raise refuse("outline", reason="the outline runs clockwise; the steel must lie on its left", value=area, minimum=0.0)
 
@@ -175,14 +170,19 @@ def first_crossing(elements: Sequence[Element]) -> tuple[int, int] | None:
     count = len(elements)
     boxes = [element.bounds() for element in elements]
     active: list[int] = []
-    for index in sorted(range(count), key=lambda k: boxes[k][0]):
+    for index in sorted(range(count), key=[box[0] for box in boxes].__getitem__):
         left, low, _, high = boxes[index]
-        active = [other for other in active if boxes[other][2] >= left]
+        still = []
         for other in active:
-            if (index - other) % count in (1, count - 1) or boxes[other][1] > high or boxes[other][3] < low:
+            _, bottom, right, top = boxes[other]
+            if right < left:
+                continue
+            still.append(other)
+            if bottom > high or top < low or (index - other) % count in (1, count - 1):
                 continue
             if _meet(elements[index], elements[other]):
                 return min(index, other), max(index, other)
+        active = still
         active.append(index)
     return None
 

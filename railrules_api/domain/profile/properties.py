@@ -91,13 +91,13 @@ def section_properties(outline: Outline) -> SectionProperties:
     horizontal = moments.second_yy - moments.area * y * y
     vertical = moments.second_xx - moments.area * x * x
     boxes = [element.bounds() for element in outline.elements]
-    left, low = min(box[0] for box in boxes), min(box[1] for box in boxes)
-    right, high = max(box[2] for box in boxes), max(box[3] for box in boxes)
+    lefts, lows, rights, highs = zip(*boxes, strict=True)
+    left, low, right, high = min(lefts), min(lows), max(rights), max(highs)
     # an outline given by points has boxes and no parts
     head = [box for box, part in zip(boxes, outline.parts, strict=False) if part is Part.HEAD]
     lateral_head = None
     if head:
-        lateral_head = vertical / max(max(box[2] for box in head) - x, x - min(box[0] for box in head))
+        lateral_head = vertical / max(max([box[2] for box in head]) - x, x - min([box[0] for box in head]))
     return SectionProperties(
         area=moments.area,
         parts=part_areas(outline, moments),
@@ -112,7 +112,7 @@ def section_properties(outline: Outline) -> SectionProperties:
         section_modulus_base=horizontal / (y - low),
         lateral_modulus_head=lateral_head,
         lateral_modulus_base=vertical / max(right - x, x - left),
-        perimeter=sum(element.length for element in outline.elements),
+        perimeter=sum([element.length for element in outline.elements]),
     )
 
 
