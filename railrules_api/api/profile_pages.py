@@ -16,6 +16,7 @@ from railrules_api.api.envelope import Citation
 from railrules_api.api.operations import Parameter, Reply
 from railrules_api.api.problems import ProblemError
 from railrules_api.api.wire import LINES, answer_type, quantity_type
+from railrules_api.catalogue.outlines import FITTINGS, HOLES
 from railrules_api.domain.errors import RefusedError
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.profile.compatibility import Drilling
@@ -214,7 +215,9 @@ def _drilling(service: Service, name: str) -> Drilling | None:
     if row is None or height is None:
         return None
     diameter = row.values.get("hole_diameter")
-    return Drilling(distances=(), height=height.si, diameter=None if diameter is None else diameter.si)
+    fittings = service.catalogue.row(FITTINGS, name)
+    spaced = [] if fittings is None else [fittings.values[hole].si for hole in HOLES if hole in fittings.values]
+    return Drilling(distances=tuple(spaced), height=height.si, diameter=None if diameter is None else diameter.si)
 
 
 def _sheet(service: Service, name: str, profile: RailProfile, worn: Outline | None, unit: LengthUnit) -> ProfileSheet:

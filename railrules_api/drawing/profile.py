@@ -216,8 +216,18 @@ def _holes(drilling: Drilling, sheet: ProfileSheet, frame: _Frame) -> list[str]:
             parts.append(line(x_left, y, frame.at(half, 0.0)[0], y, "hidden"))
     first, second = both(drilling.height, sheet.unit)
     size = "" if drilling.diameter is None else f" ø {length_text(drilling.diameter, sheet.unit)}"
-    words = (f"holes{size} at", first, f"({second})") if size else ("holes at", f"{first} ({second})")
+    lead = f"holes{size} at" if not drilling.distances else f"holes{size} above base"
+    words = [lead, first, f"({second})"] if size else [lead, f"{first} ({second})"]
+    if drilling.distances:
+        words.append("and from rail end")
+        words += [_row_of_holes(drilling.distances, unit) for unit in (sheet.unit, "mm" if sheet.unit == "in" else "in")]
     return parts + [text(x_left - 3, level + 3.6 + 3.3 * k, word, "second axis-text", "end") for k, word in enumerate(words)]
+
+
+def _row_of_holes(distances: tuple[float, ...], unit: LengthUnit) -> str:
+    """Return the distances from the end of the rail to the first hole and from hole to hole: `3 1/2, 6, 6 in`."""
+    told = [length_text(distance, unit).removesuffix(f" {unit}") for distance in distances]
+    return f"{', '.join(told)} {unit}"
 
 
 def _table(sheet: ProfileSheet, properties: SectionProperties) -> list[str]:

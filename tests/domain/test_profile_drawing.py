@@ -71,6 +71,19 @@ def test_the_outline_is_drawn_to_the_scale_it_names() -> None:
     assert path.get("d", "").count("A") == len(arcs)
 
 
+def test_holes_are_told_by_height_and_by_distance_from_the_rail_end() -> None:
+    spaced = Drilling(distances=(0.0889, 0.1524, 0.1524), height=0.07858125, diameter=None)
+    drawing = draw_profile(sheet(ROWS["136RE"], drilling=spaced, unit="in"))
+    words = [element.text for element in ET.fromstring(drawing).iter(f"{SVG}text")]
+    begin = words.index("holes above base")
+    assert words[begin : begin + 5] == [
+        "holes above base", "3 3/32 in (78.58 mm)", "and from rail end", "3 1/2, 6, 6 in", "88.9, 152.4, 152.4 mm",
+    ]  # fmt: skip
+    bare = draw_profile(sheet(ROWS["136RE"], drilling=Drilling(distances=(), height=0.07858125, diameter=None), unit="in"))
+    assert "holes at" in bare
+    assert "rail end" not in bare
+
+
 def test_names_are_escaped() -> None:
     drawing = draw_profile(sheet(ROWS["60E1"], name="<script>", title='a & "b"', footnote="</svg>"))
     assert "<script>" not in drawing
