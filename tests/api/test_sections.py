@@ -199,6 +199,11 @@ def mixed() -> list[dict[str, Any]]:
             "/outline/3",
             "point 4: the outline crosses itself",
         ),
+        (
+            {"density": STEEL, "outline": points([(0.0, 0.0), *OUTLINE[1:7], (0.2, 3.0), (0.0, 3.0)])},
+            "/outline/8",
+            "point 9: the outline is open",
+        ),
         ({"density": STEEL, "outline": mixed()}, "/outline/4/y", "units are mixed: point 5 is given in `mm`"),
         (
             {

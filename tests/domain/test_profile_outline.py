@@ -177,6 +177,7 @@ def test_a_given_outline_of_eight_points_is_enough() -> None:
         ((*TEE[:5], (1, 3), *TEE[5:]), ("outline", 5), "straight back"),
         ((*TEE[:4], (-4, 5), (4, 5), *TEE[6:]), ("outline", 4), "crosses itself"),
         ((*TEE[:4], (math.nan, 5), *TEE[5:]), ("outline", 5), "finite"),
+        (((0, 0), (3, 0), (3, 1), (1, 1), (1, 4), (2, 4), (2, 5), (1, 5.1), (0, 5.1)), ("outline", 9), "open"),
     ],
 )
 def test_a_bad_given_outline_is_refused(points: tuple[Point, ...], path: tuple[str | int, ...], reason: str) -> None:

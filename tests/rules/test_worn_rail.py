@@ -93,3 +93,19 @@ def test_a_heavier_outline_than_the_new_section_is_refused() -> None:
         worn_rail.evaluate(replace(WORN, outline=wide))
     assert caught.value.refusals[0].path == ("outline",)
     assert "more steel" in caught.value.refusals[0].reason
+
+
+@pytest.mark.parametrize("name", sorted(PROFILES))
+def test_a_rail_worn_down_to_the_last_of_its_head_is_answered_and_a_hair_more_is_refused(name: str) -> None:
+    with pytest.raises(RefusedError) as caught:
+        worn_rail.evaluate(replace(WORN, profile=PROFILES[name].parameters, vertical_wear=0.09))
+    (refusal,) = caught.value.refusals
+    assert refusal.path == ("vertical_wear",)
+    assert refusal.maximum is not None
+    last = worn_rail.evaluate(replace(WORN, profile=PROFILES[name].parameters, vertical_wear=refusal.maximum * (1 - 1e-9)))
+    assert last.area_left_share is not None
+    assert 0.3 < last.area_left_share < 0.8
+    assert last.second_moment > 0.0
+    assert last.force == pytest.approx(last.area * 2.068e11 * 1.17e-5 * 20.0, rel=1e-12)
+    with pytest.raises(RefusedError):
+        worn_rail.evaluate(replace(WORN, profile=PROFILES[name].parameters, vertical_wear=refusal.maximum * (1 + 1e-6)))

@@ -23,6 +23,9 @@ CLOSE = 1e-9
 SMOOTH = 1e-6
 """Change of direction that still counts as tangent [rad]."""
 
+OPEN = 0.9
+"""Share of the height above which the line that closes a given outline is no side of a rail: half a rail was measured."""
+
 FEWEST_POINTS = 8
 """A given outline with fewer points cannot show head, web and base: an I-shape has twelve, a T on a slab eight."""
 
@@ -145,7 +148,7 @@ def outline_from_points(points: Sequence[Point]) -> Outline:
         The checked outline, without knowledge of head, web and base.
 
     Raises:
-        RefusedError: too few points, a number that is not finite, or a fault named by `check_outline`.
+        RefusedError: too few points, a number that is not finite, a half section left open, or a fault named by `check_outline`.
     """
     if len(points) < FEWEST_POINTS:
         raise refuse(
@@ -157,6 +160,16 @@ def outline_from_points(points: Sequence[Point]) -> Outline:
     for number, (x, y) in enumerate(points, 1):
         if not (math.isfinite(x) and math.isfinite(y)):
             raise refuse("outline", number, reason="coordinates must be finite numbers", value=(x, y))
+    height = max(y for _, y in points) - min(y for _, y in points)
+    span = abs(points[-1][1] - points[0][1])
+    if span > OPEN * height:
+        raise refuse(
+            "outline",
+            len(points),
+            reason="the outline is open: a line back to its first point would run the whole height, as no side of a rail does",
+            value=span,
+            maximum=OPEN * height,
+        )
     elements = tuple(Line(points[k], points[(k + 1) % len(points)]) for k in range(len(points)))
     check_outline(elements, smooth=False)
     return Outline(elements)

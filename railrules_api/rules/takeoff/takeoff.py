@@ -70,7 +70,10 @@ class SafetyPlan:
     cold: Annotated[force.ThermalForceResult, Field("Coldest rail, neutral temperature as wanted.")]
     break_gap: Annotated[break_gap.BreakGapResult, Field("If the rail breaks at its coldest.")]
     laying: Annotated[laying_adjustment.LayingAdjustmentResult | None, Field("Adjustment of a whole string while laying.")] = None
-    restraint: Annotated[restraint.RestraintResult | None, Field("What the anchored approaches hold at the coldest rail.")] = None
+    restraint: Annotated[
+        restraint.RestraintResult | None,
+        Field("What the anchored approaches hold, at the coldest or hottest rail, whichever asks more."),
+    ] = None
 
 
 @lean
@@ -186,7 +189,9 @@ def _safety(
             limits=(found.lower, found.upper),
         )
         laying = book.ask(laying_adjustment.RULE, of, question)
-    zones = safety.restraint_input(group, given, rail=given.coldest_rail, neutral=target)
+    # the approaches hold one way as well as the other, so the greater of the two forces is the one to hold
+    harsh = max((hot, cold), key=lambda one: abs(one.rail_temperature - one.neutral_temperature))
+    zones = safety.restraint_input(group, given, rail=harsh.rail_temperature, neutral=harsh.neutral_temperature)
     return SafetyPlan(
         of=of,
         target=target,
