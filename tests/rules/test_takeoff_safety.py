@@ -10,13 +10,12 @@ import pytest
 from railrules_api.api.calculations import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
-from railrules_api.app.job_file import job
 from railrules_api.rules.takeoff import takeoff
-from tests.support.demo import DEMO
+from tests.support.demo import demo_job
 
 
 def done(service: Service, **temperatures: float) -> takeoff.TakeoffResult:
-    body: dict[str, Any] = job(DEMO)
+    body: dict[str, Any] = demo_job()
     body["temperatures"] |= {name: {"value": value, "unit": "degF"} for name, value in temperatures.items()}
     given = bind(calculation_of("takeoffs"), json.dumps(body).encode(), service).given
     return takeoff.take_off(given, service.terms(service.house)).result

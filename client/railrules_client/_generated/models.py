@@ -5349,7 +5349,7 @@ class SafetyPlan(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
         cold: Coldest rail, neutral temperature as wanted.
         break_gap: If the rail breaks at its coldest.
         laying: Adjustment of a whole string while laying.
-        restraint: What the anchored approaches hold at the coldest rail.
+        restraint: What the anchored approaches hold, at the coldest or hottest rail, whichever asks more.
     """
 
     of: str
