@@ -123,8 +123,11 @@ client: spec     ## write the client from the document
 serve: $(STAMP)  ## run the service on HOST and PORT
 	$(BIN)/railrules-server serve --host $(HOST) --port $(PORT)
 
-bench: $(STAMP)  ## costs as ratios, in one run
+bench: $(STAMP)  ## costs as ratios, in one run of a few minutes, floors and goals beside them
 	$(BIN)/python -m tests.bench
+
+bench-full: $(STAMP)   ## the same, and a million segments through the bulk stream: an hour or so
+	$(BIN)/python -m tests.bench --full
 
 lock: $(STAMP)   ## pin every dependency with its hashes
 	$(BIN)/uv pip compile --quiet --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-emit-find-links \

@@ -5,10 +5,12 @@ from __future__ import annotations
 import json
 import math
 from functools import partial
+from itertools import islice
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 import msgspec
 
+from railrules_api.api.bulk import Lines, Run
 from railrules_api.api.calculations import answer, answer_struct, bind, worked
 from railrules_api.api.decoding import decode
 from railrules_api.api.examples import requests
@@ -87,6 +89,36 @@ def rule_costs(service: Service) -> dict[str, Cost]:
         if resource is not None:
             found[resource.rule.id] = cost_of(resource, [json.dumps(example).encode()], service, rounds=3)
     return found
+
+
+def bulk_costs(service: Service, jobs: int) -> dict[str, float]:
+    """Return the CPU time of a stream of jobs and of its floors, for each segment [s].
+
+    Whole lines against decoding the same lines and encoding the same answers, totals only against decoding alone.
+    """
+    resource = calculation_of("takeoffs")
+    network = list(islice(sample.network(jobs * sample.LONGEST_LINE, 5), jobs))
+    segments = sum(len(job["segments"]) for job in network)
+    lines = [json.dumps(job).encode() for job in network]
+    body = b"\n".join(lines)
+    decoder, encoder = msgspec.json.Decoder(resource.request), msgspec.json.Encoder()
+    structs: list[Any] = [answer_struct(resource, bind(resource, line, service), service) for line in lines]
+
+    def stream(*, totals_only: bool) -> None:
+        run, cutter = Run(resource, service, totals_only=totals_only), Lines()
+        run.work([*cutter.feed(body), *cutter.end()])
+        run.trailer()
+
+    found = costs(
+        {
+            "whole": partial(stream, totals_only=False),
+            "totals": partial(stream, totals_only=True),
+            "decode": partial(decoder.decode_lines, body),
+            "encode": partial(encoder.encode_lines, structs),
+        },
+        rounds=3,
+    )
+    return {name: cost / segments for name, cost in found.items()}
 
 
 def units_costs() -> dict[str, float]:

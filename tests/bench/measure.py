@@ -71,6 +71,14 @@ def memory_of(process: int) -> float:
     raise ValueError(f"nothing is known of the memory of process {process}")
 
 
+def peak_of(process: int) -> float:
+    """Return the most memory that a process has ever had at once [MB]."""
+    for line in Path(f"/proc/{process}/status").read_text().splitlines():
+        if line.startswith("VmHWM:"):
+            return int(line.split()[1]) / 1024
+    raise ValueError(f"nothing is known of the memory of process {process}")
+
+
 @contextmanager
 def python(*arguments: str) -> Iterator[subprocess.Popen[bytes]]:
     """Run this interpreter on a module until the block ends."""

@@ -6,12 +6,14 @@ import http.client
 import importlib.util
 import json
 import socket
+import subprocess
+import sys
 import threading
 import time
 from typing import TYPE_CHECKING, NamedTuple
 
 from railrules_api.app import sample
-from tests.bench.measure import cpu_of, memory_of, python
+from tests.bench.measure import cpu_of, memory_of, peak_of, python
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -197,37 +199,30 @@ def busy_neighbour(segments: int = 1000, seconds: float = 12.0) -> dict[str, flo
     }
 
 
-def bulk_memory(jobs: int, segments: int = 1) -> dict[str, float]:
-    """Return the growth of the server's memory over a stream of jobs [MB], the bytes each way, and jobs a CPU second."""
+def bulk_memory(segments: int, *, totals_only: bool) -> dict[str, float]:
+    """Return how much the memory of the server and of a client grows over a stream of jobs, and what the stream takes.
+
+    The client is a process of its own that reads while it writes and keeps nothing; both have answered a stream before.
+    """
     port = free_port()
-    lines = [json.dumps(sample.job(segments, seed)).encode() + b"\n" for seed in range(50)]
     with python("tests.bench.serving", "service", str(port)) as child:
         until_up(port, "/static")
-        warm = socket.create_connection(("127.0.0.1", port))
-        _stream(warm, lines, 50)
-        before, began = memory_of(child.pid), cpu_of(child.pid)
-        sent, received = _stream(socket.create_connection(("127.0.0.1", port)), lines, jobs)
-        spent, after = cpu_of(child.pid) - began, memory_of(child.pid)
-    return {"growth MB": after - before, "bytes in": sent, "bytes out": received, "jobs a CPU second": jobs / spent}
-
-
-def _stream(connection: socket.socket, lines: list[bytes], jobs: int) -> tuple[float, float]:
-    """Send jobs and read answers at once; return the bytes each way."""
-    sent = 0
-    received = 0
-    with connection:
-        connection.settimeout(120)
-        head = "POST /v1/takeoffs/bulk?answer=totals HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/x-ndjson\r\n"
-        connection.sendall(f"{head}Transfer-Encoding: chunked\r\n\r\n".encode())
-        for number in range(jobs):
-            line = lines[number % len(lines)]
-            connection.sendall(b"%x\r\n%b\r\n" % (len(line), line))
-            sent += len(line)
-        connection.sendall(b"0\r\n\r\n")
-        last = b""
-        while b"0\r\n\r\n" not in last[-5:]:
-            got = connection.recv(65536)
-            assert got
-            received += len(got)
-            last = (last + got)[-64:]
-    return float(sent), float(received)
+        command = [sys.executable, "-m", "tests.bench.streaming", str(port), str(segments), "totals" if totals_only else "full"]
+        before: dict[str, float] = {}
+        told: dict[str, float] = {}
+        with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as caller:
+            assert caller.stdout is not None
+            for text in caller.stdout:
+                told = json.loads(text)
+                told |= {"server MB": peak_of(child.pid), "server s": cpu_of(child.pid)}
+                if not before:
+                    before = told
+        assert caller.returncode == 0
+    return {
+        "segments": told["segments"] - before["segments"],
+        "server growth MB": told["server MB"] - before["server MB"],
+        "client growth MB": told["client MB"] - before["client MB"],
+        "server s": told["server s"] - before["server s"],
+        "bytes in": told["sent"] - before["sent"],
+        "bytes out": told["received"] - before["received"],
+    }
