@@ -51,6 +51,28 @@ def amount_answer(amount: Amount, system: System, preferred: tuple[str, str] | N
     return amount_type()(_told(unit.from_si(amount.value)), unit.code)
 
 
+def _amounts(system: System, preferred: tuple[str, str] | None) -> Callable[[Amount], msgspec.Struct]:
+    """Return `amount_answer` for one system and one field, which looks a unit up once."""
+    struct = amount_type()
+    units: dict[tuple[Kind | None, tuple[str, str] | None], tuple[float, float, str]] = {}
+
+    def write(amount: Amount) -> msgspec.Struct:
+        known = units.get((amount.kind, amount.answer))
+        if known is None:
+            if amount.kind is None:
+                known = (0.0, 1.0, EACH)
+            else:
+                suits = None if preferred is not None and preferred[0] not in UNITS[amount.kind] else preferred
+                unit = _unit_of(amount.kind, system, suits or amount.answer)
+                known = (unit.offset, unit.factor, unit.code)
+            units[amount.kind, amount.answer] = known
+        offset, factor, code = known
+        value = (amount.value - offset) / factor
+        return struct(value + 0.0 if -LARGEST <= value <= LARGEST else _told(value), code)
+
+    return write
+
+
 class _Source:
     """The text of a record's writer, and the objects that its names stand for.
 
@@ -87,7 +109,7 @@ class _Source:
         if slot.shape == "number":
             return self.told(value)
         if slot.shape == "amount":
-            return f"{self.named(amount_answer)}({value}, {self.named(self.system)}, {self.named(slot.field.answer)})"
+            return f"{self.named(_amounts(self.system, slot.field.answer))}({value})"
         if slot.shape in ("record", "records"):
             assert slot.record is not None
             one = self.named(writer_of(slot.record, self.system))

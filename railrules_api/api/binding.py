@@ -147,24 +147,11 @@ def _taken(slot: Slot, struct: Any, binding: Binding, path: Path) -> Any:  # noq
     return value.si
 
 
-def _quantity(slot: Slot) -> Callable[[Any, Binding, Path], Any]:
-    kind, described = slot.field.kind, slot.field
-    assert kind is not None
-    factors = {code: (unit.factor, unit.offset) for code, unit in UNITS[kind].items()}
-    limited = not (described.above is None and described.at_least is None and described.at_most is None)
-
-    def bind(given: Any, binding: Binding, path: Path) -> float:  # noqa: ANN401
-        factor, offset = factors[given.unit]
-        value: float = given.value * factor + offset
-        binding.keys += 2
-        if limited and described.refuses(value):
-            lowest = described.above if described.above is not None else described.at_least
-            binding.refuse(
-                path, _limit_reason(described.above is not None), value=value, minimum=lowest, maximum=described.at_most
-            )
-        return value
-
-    return bind
+def _refuse_outside(slot: Slot, value: float, binding: Binding, path: Path) -> None:
+    described = slot.field
+    lowest = described.above if described.above is not None else described.at_least
+    reason = _limit_reason(described.above is not None)
+    binding.refuse((*path, slot.name), reason, value=value, minimum=lowest, maximum=described.at_most)
 
 
 def _limit_reason(exclusive: bool) -> str:  # noqa: FBT001  private, one caller
@@ -177,14 +164,6 @@ def _amount(given: Any, binding: Binding, path: Path) -> Amount:  # noqa: ANN401
         if given.unit in UNITS[kind]:
             return Amount(UNITS[kind][given.unit].to_si(given.value), kind)
     return Amount(given.value)
-
-
-def _number(given: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401, ARG001  a binder's signature
-    return given + 0.0  # 0.0 for -0.0: the two are equal, so nothing may hang on which of them was sent
-
-
-def _plain(given: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401, ARG001  a binder's signature
-    return given
 
 
 def _decimal(given: Any, binding: Binding, path: Path) -> Decimal:  # noqa: ANN401, ARG001  a binder's signature
@@ -255,17 +234,65 @@ _MOST_KEPT = 64
 """So many different ones are kept: a job that has more of them has little in common, and no crafted one can fill the table."""
 
 
-def _slot_binder(slot: Slot) -> Callable[[Any, Binding, Path], Any]:
-    if slot.shape == "quantity":
-        return _quantity(slot)
+class _Source:
+    """The text of a record's binder, and the objects that its names stand for.
+
+    A request has thousands of records, so field after field is written down once. Every name in the text is made here; nothing of
+    a request ever gets into it.
+    """
+
+    def __init__(self) -> None:
+        """Begin with what every binder needs."""
+        self.names: dict[str, Any] = {"UNSET": UNSET, "default": _default, "taken": _taken, "outside": _refuse_outside}
+
+    def named(self, value: object) -> str:
+        """Return a name for an object."""
+        name = f"k{len(self.names)}"
+        self.names[name] = value
+        return name
+
+    def given(self, slot: Slot, value: str) -> list[str]:
+        """Write how a value that is there is bound, by its shape; the name of the value becomes that of what it is bound to."""
+        if slot.shape == "quantity":
+            return self._quantity(slot, value)
+        if slot.shape == "number":  # 0.0 for -0.0: the two are equal, so nothing may hang on which of them was sent
+            return [f"{value} = {value} + 0.0"]
+        binder = _slot_binder(slot)
+        return [] if binder is None else [f"{value} = {self.named(binder)}({value}, binding, (*path, {slot.name!r}))"]
+
+    def _quantity(self, slot: Slot, value: str) -> list[str]:
+        described = slot.field
+        assert described.kind is not None
+        factors = self.named({code: (unit.factor, unit.offset) for code, unit in UNITS[described.kind].items()})
+        text = [f"factor, offset = {factors}[{value}.unit]", f"{value} = {value}.value * factor + offset", "keys += 2"]
+        within = [
+            *([] if described.above is None else [f"{value} > {described.above!r}"]),
+            *([] if described.at_least is None else [f"{value} >= {described.at_least!r}"]),
+            *([] if described.at_most is None else [f"{value} <= {described.at_most!r}"]),
+        ]
+        if within:
+            text.append(f"if not ({' and '.join(within)}): outside({self.named(slot)}, {value}, binding, path)")
+        return text
+
+    def left_out(self, slot: Slot) -> str:
+        """Write what stands in for a value that is not there."""
+        if slot.field.taken is not None:
+            return f"taken({self.named(slot)}, struct, binding, path)"
+        if slot.field.default:
+            return f"default({self.named(slot)}, binding, (*path, {slot.name!r}))"
+        return "None" if slot.optional else "()"
+
+
+def _slot_binder(slot: Slot) -> Callable[[Any, Binding, Path], Any] | None:
+    """Return what binds a value of a shape; None where the value stays as it is."""
     if slot.shape == "record":
         assert slot.record is not None
         return _nested(slot.record)
     if slot.shape == "records":
         assert slot.record is not None
         return _many(slot.record, one_unit=slot.field.one_unit)
-    simple = {"number": _number, "amount": _amount, "decimal": _decimal, "numbers": _tuple, "texts": _tuple}
-    return simple.get(slot.shape, _plain)
+    simple = {"amount": _amount, "decimal": _decimal, "numbers": _tuple, "texts": _tuple}
+    return simple.get(slot.shape)
 
 
 def binder_of(record: type) -> Callable[[Any, Binding, Path], Any]:
@@ -275,28 +302,19 @@ def binder_of(record: type) -> Callable[[Any, Binding, Path], Any]:
 
 @cache
 def _binder_of(record: type) -> Callable[[Any, Binding, Path], Any]:
-    plan = [(slot, _slot_binder(slot)) for slot in slots_of(record)]
-    rows = tuple(dict.fromkeys(slot.field.taken.by for slot, _ in plan if slot.field.taken is not None))
-
-    def bind(struct: Any, binding: Binding, path: Path) -> Any:  # noqa: ANN401
-        values: dict[str, Any] = {}
-        refused = len(binding.refusals)
-        for by in rows:
-            binding.keys += getattr(struct, by) is not UNSET
-        for slot, binder in plan:
-            if slot.field.taken is not None and slot.field.taken.by == slot.name:
-                values[slot.name] = _taken(slot, struct, binding, path)
-                continue
-            given = getattr(struct, slot.name)
-            if given is not UNSET:
-                binding.keys += 1
-                values[slot.name] = binder(given, binding, (*path, slot.name))
-            elif slot.field.taken is not None:
-                values[slot.name] = _taken(slot, struct, binding, path)
-            elif slot.field.default:
-                values[slot.name] = _default(slot, binding, (*path, slot.name))
-            else:
-                values[slot.name] = None if slot.optional else ()
-        return record(**values) if len(binding.refusals) == refused else None
-
+    source, slots = _Source(), slots_of(record)
+    rows = dict.fromkeys(slot.field.taken.by for slot in slots if slot.field.taken is not None)
+    lines = ["refused = len(binding.refusals)", "keys = 0", *(f"keys += struct.{by} is not UNSET" for by in rows)]
+    for number, slot in enumerate(slots):
+        value = f"v{number}"
+        if slot.field.taken is not None and slot.field.taken.by == slot.name:
+            lines.append(f"{value} = {source.left_out(slot)}")
+            continue
+        lines += [f"{value} = struct.{slot.name}", f"if {value} is UNSET:", f"    {value} = {source.left_out(slot)}", "else:"]
+        lines += ["    keys += 1", *(f"    {line}" for line in source.given(slot, value))]
+    values = ", ".join(f"{slot.name}=v{number}" for number, slot in enumerate(slots))
+    lines += ["binding.keys += keys", f"return {source.named(record)}({values}) if len(binding.refusals) == refused else None"]
+    text = "\n".join(["def bind(struct, binding, path):", *(f"    {line}" for line in lines)])
+    exec(text, source.names)  # noqa: S102  see `_Source`
+    bind: Callable[[Any, Binding, Path], Any] = source.names["bind"]
     return bind

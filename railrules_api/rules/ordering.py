@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from math import fsum
 from typing import TYPE_CHECKING, Annotated, Literal
 
@@ -131,9 +131,9 @@ def _order(group: list[Line], terms: ItemTerms, changes: AllowanceTerms) -> Orde
         title=terms.title,
         product=first.product,
         direction=terms.direction,
-        net=replace(first.net, value=net),
+        net=Amount(net, kind, first.net.answer),
         allowance=allowance,
-        order=replace(first.net, value=order),
+        order=Amount(order, kind, first.net.answer),
         package=None if packages is None else package,
         packages=None if packages is None else int(packages),
         net_mass=net_mass,
