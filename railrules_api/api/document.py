@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from railrules_api import __version__
-from railrules_api.api.document_words import DESCRIPTION, FORMS, HEADERS, LARGEST_FORM, PROBLEMS
+from railrules_api.api.document_words import DESCRIPTION, FORMS, HEADERS, LARGEST_FORM, LIMITS, PROBLEMS
 from railrules_api.api.envelope import Problem
 from railrules_api.api.examples import example_id, example_request, worked_answer
 from railrules_api.api.problems import MEDIA_TYPE, TITLES, problem_body
@@ -262,10 +262,11 @@ def _problem_response(status: int, names: dict[str, str]) -> dict[str, Any]:
     detail, faults = PROBLEMS[status]
     own = {401: ["WWW-Authenticate"], 405: ["Allow"], 429: ["Retry-After"], 503: ["Retry-After"]}.get(status, [])
     only = " Only where the operator asks for keys." if status in _WITH_KEYS else ""
+    limits = f" Unless the operator says otherwise: {LIMITS[status]}" if status in LIMITS else ""
     # refused before there is a request to have an id, or before it is known whose quota it counts against
     ids = () if status in _BEFORE_A_REQUEST else _ON_ALL if status in _BEFORE_A_KEY else (*_ON_ALL, *_ON_KEYED)
     return {
-        "description": f"{TITLES[status][1]}.{only}",
+        "description": f"{TITLES[status][1]}.{only}{limits}",
         "headers": _header_refs("Cache-Control", *own, *ids),
         "content": {
             MEDIA_TYPE: {

@@ -46,6 +46,17 @@ PROBLEMS: dict[int, tuple[str, tuple[Fault, ...]]] = {  # status -> an example o
     500: ("the service failed on this request; the fault is ours", ()),
     503: ("the service has more work than it can do; Retry-After says when to come again", ()),
 }
+LIMITS: dict[int, str] = {  # status -> which limits it tells of, as they are unless the operator says otherwise
+    408: "A header must arrive within 15 s and a body within 45 s.",
+    413: "A body is read up to 16,777,216 bytes and 1,000,000 values.",
+    414: "A request target is read up to 8,192 bytes.",
+    429: "A key opens 600 requests in 60 s.",
+    431: "A header is read up to 32,768 bytes and 100 fields.",
+    503: (
+        "A worker keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms, each "
+        "for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service stops it is not ready."
+    ),
+}
 HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schema, example)
     "Cache-Control": (
         "How long the answer may be kept.",

@@ -17,9 +17,11 @@ from railrules_api.pages.front import front
 from railrules_api.pages.layout import HEADERS, cite, page, table
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
     from railrules_api.api.service import Service
+
+    Settings = Sequence[tuple[str, str, str, str]]
 
 _SHEET: Final = re.compile(r"[1-9][0-9]{0,3}")
 HTML: Final = "text/html"  # the framework adds the character set
@@ -29,6 +31,7 @@ _TEXTS: Final = {
     "counting": "Counting rules · handbook",
     "rulebooks": "How to write a rulebook · handbook",
     "calling": "How to call the service · handbook",
+    "running": "How to run the service · handbook",
 }
 
 
@@ -56,11 +59,18 @@ def _rulebook_table(service: Service) -> str:
     return table(f"Rulebook {service.house.id}, {service.house.edition}", ("id", "stands in for", "value", "source"), rows)
 
 
-def _text(service: Service, name: str) -> bytes:
+def _settings_table(settings: Settings) -> str:
+    rows = [(f"<code>{escape(name)}</code>", *map(escape, (value, unit, about))) for name, value, unit, about in settings]
+    return table("Settings of the server", ("variable", "usually", "unit", "what it does"), rows, right=(1,))
+
+
+def _text(service: Service, name: str, settings: Settings) -> bytes:
     body = read(f"text/{name}.html").decode()
     if name == "rulebooks":
         body += _rulebook_table(service)
-    return page(_TEXTS[name], body, here="/handbook", text=name != "rulebooks")
+    elif name == "running":
+        body += _settings_table(settings)
+    return page(_TEXTS[name], body, here="/handbook", text=name not in {"rulebooks", "running"})
 
 
 def _docs() -> bytes:
@@ -69,8 +79,8 @@ def _docs() -> bytes:
     return page("Reference", body, here="/docs", scripts=scripts, styles=styles, text=False)
 
 
-def _handbook(service: Service, name: str) -> bytes | None:
-    return _text(service, name) if name in _TEXTS else None
+def _handbook(service: Service, name: str, settings: Settings) -> bytes | None:
+    return _text(service, name, settings) if name in _TEXTS else None
 
 
 def _chart(service: Service, number: str) -> bytes | None:
@@ -106,13 +116,17 @@ def _page(
     )  # fmt: skip
 
 
-def pages() -> tuple[Operation, ...]:
-    """Return every page as an operation."""
+def pages(settings: Settings = ()) -> tuple[Operation, ...]:
+    """Return every page as an operation.
+
+    Args:
+        settings: variable, usual value, unit and meaning of each setting of the server that shows the pages.
+    """
     return (
         _page("/", "pageFront", lambda service, _asked: _reply(front(service))),
         _page("/docs", "pageReference", lambda _service, _asked: _reply(_docs())),
         _page("/handbook", "pageHandbook", lambda service, _asked: _reply(rule_pages.index(service))),
-        _page("/handbook/{name}", "pageText", lambda service, asked: _found(_handbook(service, asked.path["name"]))),
+        _page("/handbook/{name}", "pageText", lambda service, asked: _found(_handbook(service, asked.path["name"], settings))),
         _page("/handbook/rules/{id}", "pageRule", lambda service, asked: _found(rule_pages.rule_page(service, asked.path["id"]))),
         _page(
             "/handbook/worked-relay", "pageRelay", lambda service, _asked: _reply(worked_relay.worked_relay(service)), slow=True

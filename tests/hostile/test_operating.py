@@ -9,12 +9,15 @@ import re
 import socket
 import threading
 import time
+from html import escape
 from typing import TYPE_CHECKING
 
 import pytest
+from litestar.testing import TestClient
 
+from railrules_api.api.document_words import LIMITS
 from railrules_api.app.command_line import main
-from railrules_api.app.serving import logs, metrics
+from railrules_api.app.serving import keys, logs, metrics
 from railrules_api.app.serving.board import BUCKETS, EVENTS, METHODS, STATUSES, Board
 from railrules_api.app.serving.management import Management
 from railrules_api.app.serving.routes import every_route
@@ -39,6 +42,33 @@ def test_every_setting_is_told_and_its_default_is_within_its_limits(capsys: pyte
         assert about in printed
         assert value
         assert unit in ("", "s", "bytes", "bytes/s")
+
+
+STATED = {
+    408: ("header_seconds", "body_seconds"),
+    413: ("max_body_bytes", "max_items"),
+    414: ("max_url_bytes",),
+    431: ("max_header_bytes", "max_header_fields"),
+    503: ("max_connections", "light_waiting", "heavy_waiting", "waiting_seconds", "work_seconds", "streams_at_once"),
+}
+
+
+def test_the_document_states_the_limits_that_callers_meet_as_they_are() -> None:
+    usual = ServerSettings()
+    for status, names in STATED.items():
+        numbers = re.findall(r"\d[\d,]*", LIMITS[status])
+        assert numbers == [f"{getattr(usual, name):,.0f}" for name in names]
+    assert re.findall(r"\d+", LIMITS[429]) == [str(keys.USUAL_QUOTA), str(keys.WINDOW)]
+    assert LIMITS.keys() == {*STATED, 429}
+
+
+def test_the_handbook_lists_every_setting_with_its_default() -> None:
+    with TestClient(application()) as client:
+        page = client.get("/handbook/running").text
+    for name, value, _, about in rows(ServerSettings(workers=2)):
+        assert f"<code>{name}</code>" in page
+        assert escape(about) in page
+        assert f">{value}</td>" in page
 
 
 def test_every_setting_is_read_from_the_environment() -> None:

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from litestar.testing import TestClient
 
 BROWSER = {"Accept": "text/html,application/xhtml+xml,application/xml;q=0.9,image/avif,image/webp,*/*;q=0.8"}
-TEXTS = ("worked-relay", "counting", "rulebooks", "calling")
+TEXTS = ("worked-relay", "counting", "rulebooks", "calling", "running")
 PAGES = (
     "/", "/docs", "/handbook", "/problems", *(f"/handbook/{name}" for name in TEXTS),
     *(f"/handbook/rules/{rule.id}" for rule in RESOURCES), *(f"/problems/{slug}" for slug, _ in TITLES.values()),

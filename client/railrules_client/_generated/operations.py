@@ -1369,12 +1369,19 @@ class AnchorPatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -1407,12 +1414,19 @@ class AnchorPatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -1455,12 +1469,19 @@ class FeatureKindsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -1493,12 +1514,19 @@ class FeatureKindsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -1528,11 +1556,17 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_HEALTH_LIVE, options)
 
@@ -1549,11 +1583,17 @@ class HealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_HEALTH_READY, options)
 
@@ -1591,12 +1631,19 @@ class JointBarsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -1629,12 +1676,19 @@ class JointBarsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -1672,12 +1726,19 @@ class PlatePinsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -1710,12 +1771,19 @@ class PlatePinsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_PLATE_PIN, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -1753,12 +1821,19 @@ class PreservativesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -1791,12 +1866,19 @@ class PreservativesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_PRESERVATIVE,
@@ -1832,14 +1914,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIES, options, body=request)
 
@@ -1862,14 +1952,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIES_HTML, options, body=request)
 
@@ -1892,14 +1990,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIES_PDF, options, body=request)
 
@@ -1926,14 +2032,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
 
@@ -1960,14 +2074,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES_HTML, options, body=request)
 
@@ -1994,14 +2116,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES_PDF, options, body=request)
 
@@ -2028,14 +2158,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
 
@@ -2062,14 +2200,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES_HTML, options, body=request)
 
@@ -2096,14 +2242,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES_PDF, options, body=request)
 
@@ -2126,14 +2280,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES, options, body=request)
 
@@ -2156,14 +2318,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES_SVG, options, body=request)
 
@@ -2186,14 +2356,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES_HTML, options, body=request)
 
@@ -2216,14 +2394,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES_PDF, options, body=request)
 
@@ -2250,14 +2436,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
 
@@ -2279,14 +2473,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS_HTML, options, body=request)
 
@@ -2313,14 +2515,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS_PDF, options, body=request)
 
@@ -2347,14 +2557,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
 
@@ -2381,14 +2599,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS_HTML, options, body=request)
 
@@ -2415,14 +2641,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS_PDF, options, body=request)
 
@@ -2449,14 +2683,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
 
@@ -2483,14 +2725,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE_HTML, options, body=request)
 
@@ -2517,14 +2767,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE_PDF, options, body=request)
 
@@ -2552,14 +2810,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS, options, body=request)
 
@@ -2582,14 +2848,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS_SVG, options, body=request)
 
@@ -2612,14 +2886,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS_HTML, options, body=request)
 
@@ -2642,14 +2924,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
@@ -2677,14 +2967,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHOR_REUSE, options, body=request)
 
@@ -2712,14 +3010,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHOR_REUSE_HTML, options, body=request)
 
@@ -2747,14 +3053,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHOR_REUSE_PDF, options, body=request)
 
@@ -2781,14 +3095,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING, options, body=request)
 
@@ -2810,14 +3132,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING_HTML, options, body=request)
 
@@ -2839,14 +3169,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING_PDF, options, body=request)
 
@@ -2868,14 +3206,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINTS, options, body=request)
 
@@ -2897,14 +3243,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINTS_HTML, options, body=request)
 
@@ -2926,14 +3280,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINTS_PDF, options, body=request)
 
@@ -2960,14 +3322,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
 
@@ -2994,14 +3364,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS_HTML, options, body=request)
 
@@ -3028,14 +3406,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS_PDF, options, body=request)
 
@@ -3062,14 +3448,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
 
@@ -3091,14 +3485,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS_HTML, options, body=request)
 
@@ -3125,14 +3527,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS_PDF, options, body=request)
 
@@ -3161,14 +3571,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
 
@@ -3197,14 +3615,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY_HTML, options, body=request)
 
@@ -3233,14 +3659,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY_PDF, options, body=request)
 
@@ -3273,14 +3707,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
 
@@ -3313,14 +3755,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT_HTML, options, body=request)
 
@@ -3353,14 +3803,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT_PDF, options, body=request)
 
@@ -3389,14 +3847,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
 
@@ -3425,14 +3891,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS_HTML, options, body=request)
 
@@ -3461,14 +3935,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS_PDF, options, body=request)
 
@@ -3496,14 +3978,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE, options, body=request)
 
@@ -3526,14 +4016,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE_HTML, options, body=request)
 
@@ -3556,14 +4054,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE_PDF, options, body=request)
 
@@ -3585,14 +4091,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM, options, body=request)
 
@@ -3614,14 +4128,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM_HTML, options, body=request)
 
@@ -3643,14 +4165,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM_PDF, options, body=request)
 
@@ -3678,14 +4208,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
 
@@ -3708,14 +4246,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE_HTML, options, body=request)
 
@@ -3738,14 +4284,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE_PDF, options, body=request)
 
@@ -3773,14 +4327,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
 
@@ -3803,14 +4365,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN_HTML, options, body=request)
 
@@ -3838,14 +4408,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN_PDF, options, body=request)
 
@@ -3868,14 +4446,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_LOADS, options, body=request)
 
@@ -3898,14 +4484,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_LOADS_HTML, options, body=request)
 
@@ -3928,14 +4522,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_LOADS_PDF, options, body=request)
 
@@ -3958,14 +4560,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ORDER, options, body=request)
 
@@ -3988,14 +4598,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ORDER_HTML, options, body=request)
 
@@ -4018,14 +4636,22 @@ class QuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_ORDER_PDF, options, body=request)
 
@@ -4063,12 +4689,19 @@ class RailAnchorsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -4101,12 +4734,19 @@ class RailAnchorsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_RAIL_ANCHOR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -4154,12 +4794,19 @@ class RailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -4204,12 +4851,19 @@ class RailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION,
@@ -4261,12 +4915,19 @@ class RailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -4326,12 +4987,19 @@ class RailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -4391,12 +5059,19 @@ class RailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE_DXF,
@@ -4445,14 +5120,22 @@ class RegulationResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
@@ -4480,14 +5163,22 @@ class RegulationResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS_HTML, options, body=request)
 
@@ -4515,14 +5206,22 @@ class RegulationResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS_PDF, options, body=request)
 
@@ -4550,12 +5249,19 @@ class RulebooksResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -4583,12 +5289,19 @@ class RulesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_RULES, options)
 
@@ -4610,12 +5323,19 @@ class RulesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -4654,14 +5374,22 @@ class SectionCompatibilityResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
 
@@ -4692,14 +5420,22 @@ class SectionCompatibilityResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_HTML, options, body=request)
 
@@ -4730,14 +5466,22 @@ class SectionCompatibilityResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_PDF, options, body=request)
 
@@ -4776,14 +5520,22 @@ class SectionPropertiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
@@ -4814,14 +5566,22 @@ class SectionPropertiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES_HTML, options, body=request)
 
@@ -4852,14 +5612,22 @@ class SectionPropertiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES_PDF, options, body=request)
 
@@ -4887,12 +5655,19 @@ class SourcesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_SOURCES, options)
 
@@ -4930,12 +5705,19 @@ class SpikePatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -4968,12 +5750,19 @@ class SpikePatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -5016,12 +5805,19 @@ class SpikesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -5054,12 +5850,19 @@ class SpikesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -5097,14 +5900,22 @@ class StrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
 
@@ -5134,14 +5945,22 @@ class StrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING_HTML, options, body=request)
 
@@ -5171,14 +5990,22 @@ class StrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING_PDF, options, body=request)
 
@@ -5206,14 +6033,22 @@ class StrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
 
@@ -5241,14 +6076,22 @@ class StrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE_HTML, options, body=request)
 
@@ -5276,14 +6119,22 @@ class StrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
@@ -5329,14 +6180,22 @@ class TakeoffsResource(Takeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -5371,14 +6230,22 @@ class TakeoffsResource(Takeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF_CSV, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -5413,14 +6280,22 @@ class TakeoffsResource(Takeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF_SVG, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -5455,14 +6330,22 @@ class TakeoffsResource(Takeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _CREATE_TAKEOFF_HTML,
@@ -5502,14 +6385,22 @@ class TakeoffsResource(Takeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF_PDF, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -5544,14 +6435,22 @@ class TakeoffsResource(Takeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(
             _CREATE_TAKEOFF_XLSX,
@@ -5591,14 +6490,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_FORCE, options, body=request)
 
@@ -5620,14 +6527,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_FORCE_HTML, options, body=request)
 
@@ -5654,14 +6569,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
 
@@ -5690,14 +6613,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORN_RAIL, options, body=request)
 
@@ -5721,14 +6652,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORN_RAIL_HTML, options, body=request)
 
@@ -5757,14 +6696,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORN_RAIL_PDF, options, body=request)
 
@@ -5795,14 +6742,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
 
@@ -5832,14 +6787,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE_HTML, options, body=request)
 
@@ -5869,14 +6832,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE_PDF, options, body=request)
 
@@ -5906,14 +6877,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
 
@@ -5943,14 +6922,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_SVG, options, body=request)
 
@@ -5980,14 +6967,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_HTML, options, body=request)
 
@@ -6017,14 +7012,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_PDF, options, body=request)
 
@@ -6053,14 +7056,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
 
@@ -6089,14 +7100,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING_HTML, options, body=request)
 
@@ -6125,14 +7144,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING_PDF, options, body=request)
 
@@ -6161,14 +7188,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
 
@@ -6197,14 +7232,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_HTML, options, body=request)
 
@@ -6233,14 +7276,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_PDF, options, body=request)
 
@@ -6268,14 +7319,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
 
@@ -6298,14 +7357,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP_SVG, options, body=request)
 
@@ -6328,14 +7395,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP_HTML, options, body=request)
 
@@ -6363,14 +7438,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP_PDF, options, body=request)
 
@@ -6398,14 +7481,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
 
@@ -6433,14 +7524,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT_SVG, options, body=request)
 
@@ -6468,14 +7567,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT_HTML, options, body=request)
 
@@ -6503,14 +7610,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT_PDF, options, body=request)
 
@@ -6539,14 +7654,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
 
@@ -6575,14 +7698,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT_HTML, options, body=request)
 
@@ -6611,14 +7742,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT_PDF, options, body=request)
 
@@ -6646,14 +7785,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
 
@@ -6681,14 +7828,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD_HTML, options, body=request)
 
@@ -6716,14 +7871,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD_PDF, options, body=request)
 
@@ -6754,14 +7917,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING, options, body=request)
 
@@ -6787,14 +7958,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING_SVG, options, body=request)
 
@@ -6820,14 +7999,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING_HTML, options, body=request)
 
@@ -6853,14 +8040,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING_PDF, options, body=request)
 
@@ -6888,14 +8083,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
@@ -6918,14 +8121,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP_HTML, options, body=request)
 
@@ -6953,14 +8164,22 @@ class ThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP_PDF, options, body=request)
 
@@ -6998,12 +8217,19 @@ class TiePlatesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -7036,12 +8262,19 @@ class TiePlatesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_TIE_PLATE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -7079,12 +8312,19 @@ class TiePlugsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -7117,12 +8357,19 @@ class TiePlugsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_TIE_PLUG, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -7160,12 +8407,19 @@ class TrackBoltsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -7198,12 +8452,19 @@ class TrackBoltsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -7271,12 +8532,19 @@ class AsyncAnchorPatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -7309,12 +8577,19 @@ class AsyncAnchorPatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -7357,12 +8632,19 @@ class AsyncFeatureKindsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -7395,12 +8677,19 @@ class AsyncFeatureKindsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -7430,11 +8719,17 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_HEALTH_LIVE, options)
 
@@ -7451,11 +8746,17 @@ class AsyncHealthResource:
 
         Raises:
             BadRequestError: The request is malformed (400).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_HEALTH_READY, options)
 
@@ -7493,12 +8794,19 @@ class AsyncJointBarsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -7531,12 +8839,19 @@ class AsyncJointBarsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_JOINT_BAR,
@@ -7579,12 +8894,19 @@ class AsyncPlatePinsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -7617,12 +8939,19 @@ class AsyncPlatePinsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_PLATE_PIN,
@@ -7665,12 +8994,19 @@ class AsyncPreservativesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -7703,12 +9039,19 @@ class AsyncPreservativesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_PRESERVATIVE,
@@ -7744,14 +9087,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIES, options, body=request)
 
@@ -7774,14 +9125,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIES_HTML, options, body=request)
 
@@ -7804,14 +9163,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIES_PDF, options, body=request)
 
@@ -7838,14 +9205,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
 
@@ -7872,14 +9247,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES_HTML, options, body=request)
 
@@ -7906,14 +9289,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES_PDF, options, body=request)
 
@@ -7940,14 +9331,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
 
@@ -7974,14 +9373,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES_HTML, options, body=request)
 
@@ -8008,14 +9415,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES_PDF, options, body=request)
 
@@ -8043,14 +9458,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES, options, body=request)
 
@@ -8073,14 +9496,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES_SVG, options, body=request)
 
@@ -8108,14 +9539,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES_HTML, options, body=request)
 
@@ -8143,14 +9582,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES_PDF, options, body=request)
 
@@ -8177,14 +9624,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
 
@@ -8211,14 +9666,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS_HTML, options, body=request)
 
@@ -8245,14 +9708,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS_PDF, options, body=request)
 
@@ -8279,14 +9750,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
 
@@ -8313,14 +9792,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS_HTML, options, body=request)
 
@@ -8347,14 +9834,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS_PDF, options, body=request)
 
@@ -8381,14 +9876,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
 
@@ -8415,14 +9918,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE_HTML, options, body=request)
 
@@ -8449,14 +9960,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE_PDF, options, body=request)
 
@@ -8484,14 +10003,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS, options, body=request)
 
@@ -8519,14 +10046,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS_SVG, options, body=request)
 
@@ -8554,14 +10089,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS_HTML, options, body=request)
 
@@ -8589,14 +10132,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
@@ -8624,14 +10175,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHOR_REUSE, options, body=request)
 
@@ -8659,14 +10218,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHOR_REUSE_HTML, options, body=request)
 
@@ -8694,14 +10261,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHOR_REUSE_PDF, options, body=request)
 
@@ -8728,14 +10303,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING, options, body=request)
 
@@ -8762,14 +10345,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING_HTML, options, body=request)
 
@@ -8796,14 +10387,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING_PDF, options, body=request)
 
@@ -8830,14 +10429,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS, options, body=request)
 
@@ -8864,14 +10471,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS_HTML, options, body=request)
 
@@ -8898,14 +10513,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS_PDF, options, body=request)
 
@@ -8932,14 +10555,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
 
@@ -8966,14 +10597,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS_HTML, options, body=request)
 
@@ -9000,14 +10639,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS_PDF, options, body=request)
 
@@ -9034,14 +10681,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
 
@@ -9068,14 +10723,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS_HTML, options, body=request)
 
@@ -9102,14 +10765,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS_PDF, options, body=request)
 
@@ -9138,14 +10809,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
 
@@ -9174,14 +10853,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY_HTML, options, body=request)
 
@@ -9210,14 +10897,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY_PDF, options, body=request)
 
@@ -9250,14 +10945,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
 
@@ -9290,14 +10993,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT_HTML, options, body=request)
 
@@ -9330,14 +11041,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT_PDF, options, body=request)
 
@@ -9366,14 +11085,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
 
@@ -9402,14 +11129,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS_HTML, options, body=request)
 
@@ -9438,14 +11173,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS_PDF, options, body=request)
 
@@ -9473,14 +11216,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE, options, body=request)
 
@@ -9508,14 +11259,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE_HTML, options, body=request)
 
@@ -9543,14 +11302,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE_PDF, options, body=request)
 
@@ -9577,14 +11344,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM, options, body=request)
 
@@ -9611,14 +11386,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM_HTML, options, body=request)
 
@@ -9645,14 +11428,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM_PDF, options, body=request)
 
@@ -9680,14 +11471,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
 
@@ -9715,14 +11514,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE_HTML, options, body=request)
 
@@ -9750,14 +11557,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE_PDF, options, body=request)
 
@@ -9785,14 +11600,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
 
@@ -9820,14 +11643,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN_HTML, options, body=request)
 
@@ -9855,14 +11686,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN_PDF, options, body=request)
 
@@ -9890,14 +11729,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LOADS, options, body=request)
 
@@ -9920,14 +11767,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LOADS_HTML, options, body=request)
 
@@ -9950,14 +11805,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LOADS_PDF, options, body=request)
 
@@ -9985,14 +11848,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ORDER, options, body=request)
 
@@ -10015,14 +11886,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ORDER_HTML, options, body=request)
 
@@ -10045,14 +11924,22 @@ class AsyncQuantitiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ORDER_PDF, options, body=request)
 
@@ -10090,12 +11977,19 @@ class AsyncRailAnchorsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -10128,12 +12022,19 @@ class AsyncRailAnchorsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_ANCHOR,
@@ -10186,12 +12087,19 @@ class AsyncRailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -10236,12 +12144,19 @@ class AsyncRailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION,
@@ -10293,12 +12208,19 @@ class AsyncRailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -10358,12 +12280,19 @@ class AsyncRailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -10423,12 +12352,19 @@ class AsyncRailSectionsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE_DXF,
@@ -10477,14 +12413,22 @@ class AsyncRegulationResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
@@ -10512,14 +12456,22 @@ class AsyncRegulationResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS_HTML, options, body=request)
 
@@ -10547,14 +12499,22 @@ class AsyncRegulationResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS_PDF, options, body=request)
 
@@ -10582,12 +12542,19 @@ class AsyncRulebooksResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -10615,12 +12582,19 @@ class AsyncRulesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_RULES, options)
 
@@ -10642,12 +12616,19 @@ class AsyncRulesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -10686,14 +12667,22 @@ class AsyncSectionCompatibilityResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
 
@@ -10724,14 +12713,22 @@ class AsyncSectionCompatibilityResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_HTML, options, body=request)
 
@@ -10762,14 +12759,22 @@ class AsyncSectionCompatibilityResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_PDF, options, body=request)
 
@@ -10808,14 +12813,22 @@ class AsyncSectionPropertiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
@@ -10846,14 +12859,22 @@ class AsyncSectionPropertiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES_HTML, options, body=request)
 
@@ -10884,14 +12905,22 @@ class AsyncSectionPropertiesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES_PDF, options, body=request)
 
@@ -10919,12 +12948,19 @@ class AsyncSourcesResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_SOURCES, options)
 
@@ -10962,12 +12998,19 @@ class AsyncSpikePatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -11000,12 +13043,19 @@ class AsyncSpikePatternsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -11048,12 +13098,19 @@ class AsyncSpikesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -11086,12 +13143,19 @@ class AsyncSpikesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -11129,14 +13193,22 @@ class AsyncStrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
 
@@ -11166,14 +13238,22 @@ class AsyncStrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING_HTML, options, body=request)
 
@@ -11203,14 +13283,22 @@ class AsyncStrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING_PDF, options, body=request)
 
@@ -11238,14 +13326,22 @@ class AsyncStrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
 
@@ -11273,14 +13369,22 @@ class AsyncStrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE_HTML, options, body=request)
 
@@ -11308,14 +13412,22 @@ class AsyncStrengthResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
@@ -11361,14 +13473,22 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF,
@@ -11408,14 +13528,22 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_CSV,
@@ -11455,14 +13583,22 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_SVG,
@@ -11502,14 +13638,22 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_HTML,
@@ -11549,14 +13693,22 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_PDF,
@@ -11596,14 +13748,22 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_XLSX,
@@ -11643,14 +13803,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_FORCE, options, body=request)
 
@@ -11677,14 +13845,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_FORCE_HTML, options, body=request)
 
@@ -11711,14 +13887,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
 
@@ -11747,14 +13931,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORN_RAIL, options, body=request)
 
@@ -11783,14 +13975,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORN_RAIL_HTML, options, body=request)
 
@@ -11819,14 +14019,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORN_RAIL_PDF, options, body=request)
 
@@ -11857,14 +14065,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
 
@@ -11894,14 +14110,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE_HTML, options, body=request)
 
@@ -11931,14 +14155,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE_PDF, options, body=request)
 
@@ -11968,14 +14200,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
 
@@ -12005,14 +14245,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_SVG, options, body=request)
 
@@ -12042,14 +14290,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_HTML, options, body=request)
 
@@ -12079,14 +14335,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_PDF, options, body=request)
 
@@ -12115,14 +14379,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
 
@@ -12151,14 +14423,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING_HTML, options, body=request)
 
@@ -12187,14 +14467,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING_PDF, options, body=request)
 
@@ -12223,14 +14511,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
 
@@ -12259,14 +14555,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_HTML, options, body=request)
 
@@ -12295,14 +14599,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_PDF, options, body=request)
 
@@ -12330,14 +14642,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
 
@@ -12365,14 +14685,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP_SVG, options, body=request)
 
@@ -12400,14 +14728,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP_HTML, options, body=request)
 
@@ -12435,14 +14771,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP_PDF, options, body=request)
 
@@ -12470,14 +14814,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
 
@@ -12505,14 +14857,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT_SVG, options, body=request)
 
@@ -12540,14 +14900,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT_HTML, options, body=request)
 
@@ -12575,14 +14943,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT_PDF, options, body=request)
 
@@ -12611,14 +14987,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
 
@@ -12647,14 +15031,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT_HTML, options, body=request)
 
@@ -12683,14 +15075,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT_PDF, options, body=request)
 
@@ -12718,14 +15118,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
 
@@ -12753,14 +15161,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD_HTML, options, body=request)
 
@@ -12788,14 +15204,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD_PDF, options, body=request)
 
@@ -12826,14 +15250,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING, options, body=request)
 
@@ -12864,14 +15296,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING_SVG, options, body=request)
 
@@ -12902,14 +15342,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING_HTML, options, body=request)
 
@@ -12940,14 +15388,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING_PDF, options, body=request)
 
@@ -12975,14 +15431,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
@@ -13010,14 +15474,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP_HTML, options, body=request)
 
@@ -13045,14 +15517,22 @@ class AsyncThermalResource:
             UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
-            ProblemError: The request did not arrive in time (408).
-            TooLargeError: The request body is too large (413).
-            ProblemError: The address of the request is too long (414).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
             RefusedError: The request is understood but its values are refused (422).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP_PDF, options, body=request)
 
@@ -13090,12 +15570,19 @@ class AsyncTiePlatesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -13128,12 +15615,19 @@ class AsyncTiePlatesResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_TIE_PLATE,
@@ -13176,12 +15670,19 @@ class AsyncTiePlugsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -13214,12 +15715,19 @@ class AsyncTiePlugsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_TIE_PLUG,
@@ -13262,12 +15770,19 @@ class AsyncTrackBoltsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -13300,12 +15815,19 @@ class AsyncTrackBoltsResource:
                 (401).
             ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
             NotFoundError: There is no such resource (404).
-            ProblemError: The request did not arrive in time (408).
-            ProblemError: The address of the request is too long (414).
-            TooManyRequestsError: Too many requests. Only where the operator asks for keys (429).
-            ProblemError: The header of the request is too large (431).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
             ServiceFailedError: The service failed (500).
-            UnavailableError: The service cannot take the request now (503).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
+                stops it is not ready (503).
         """
         return await self._caller.call(
             _GET_TRACK_BOLT,

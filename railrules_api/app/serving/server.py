@@ -91,6 +91,8 @@ def application(rulebooks: tuple[Path, ...] = (), settings: ServerSettings | Non
     """
     from railrules_api.api.app import create_app  # noqa: PLC0415  keeps the command line quick to start
     from railrules_api.api.service import start  # noqa: PLC0415
+    from railrules_api.app.serving.settings import ServerSettings, rows  # noqa: PLC0415
     from railrules_api.pages.routes import pages  # noqa: PLC0415
 
-    return create_app(start(rulebooks, settings), pages())
+    # the usual settings: what an operator has made of them is not for everybody to read
+    return create_app(start(rulebooks, settings), pages(rows(ServerSettings(workers=2))))
