@@ -54,7 +54,7 @@ LIMITS: dict[int, str] = {  # status -> which limits it tells of, as they are un
     431: "A header is read up to 32,768 bytes and 100 fields.",
     503: (
         "A worker keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms, each "
-        "for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service stops it is not ready."
+        "for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that stops is not ready."
     ),
 }
 HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schema, example)

@@ -1380,8 +1380,8 @@ class AnchorPatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -1425,8 +1425,8 @@ class AnchorPatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -1480,8 +1480,8 @@ class FeatureKindsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -1525,8 +1525,8 @@ class FeatureKindsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -1565,8 +1565,8 @@ class HealthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_HEALTH_LIVE, options)
 
@@ -1592,8 +1592,8 @@ class HealthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_HEALTH_READY, options)
 
@@ -1642,8 +1642,8 @@ class JointBarsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -1687,8 +1687,8 @@ class JointBarsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -1737,8 +1737,8 @@ class PlatePinsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -1782,8 +1782,8 @@ class PlatePinsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_PLATE_PIN, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -1832,8 +1832,8 @@ class PreservativesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -1877,8 +1877,8 @@ class PreservativesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_PRESERVATIVE,
@@ -1928,8 +1928,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIES, options, body=request)
 
@@ -1966,8 +1966,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIES_HTML, options, body=request)
 
@@ -2004,8 +2004,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIES_PDF, options, body=request)
 
@@ -2046,8 +2046,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
 
@@ -2088,8 +2088,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES_HTML, options, body=request)
 
@@ -2130,8 +2130,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SOUND_TIES_PDF, options, body=request)
 
@@ -2172,8 +2172,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
 
@@ -2214,8 +2214,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES_HTML, options, body=request)
 
@@ -2256,8 +2256,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLATES_PDF, options, body=request)
 
@@ -2294,8 +2294,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES, options, body=request)
 
@@ -2332,8 +2332,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES_SVG, options, body=request)
 
@@ -2370,8 +2370,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES_HTML, options, body=request)
 
@@ -2408,8 +2408,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SPIKES_PDF, options, body=request)
 
@@ -2450,8 +2450,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
 
@@ -2487,8 +2487,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS_HTML, options, body=request)
 
@@ -2529,8 +2529,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TIE_PLUGS_PDF, options, body=request)
 
@@ -2571,8 +2571,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
 
@@ -2613,8 +2613,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS_HTML, options, body=request)
 
@@ -2655,8 +2655,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_PLATE_PINS_PDF, options, body=request)
 
@@ -2697,8 +2697,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
 
@@ -2739,8 +2739,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE_HTML, options, body=request)
 
@@ -2781,8 +2781,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_PRESERVATIVE_PDF, options, body=request)
 
@@ -2824,8 +2824,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS, options, body=request)
 
@@ -2862,8 +2862,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS_SVG, options, body=request)
 
@@ -2900,8 +2900,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS_HTML, options, body=request)
 
@@ -2938,8 +2938,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
@@ -2981,8 +2981,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHOR_REUSE, options, body=request)
 
@@ -3024,8 +3024,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHOR_REUSE_HTML, options, body=request)
 
@@ -3067,8 +3067,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ANCHOR_REUSE_PDF, options, body=request)
 
@@ -3109,8 +3109,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING, options, body=request)
 
@@ -3146,8 +3146,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING_HTML, options, body=request)
 
@@ -3183,8 +3183,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CRIBBING_PDF, options, body=request)
 
@@ -3220,8 +3220,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINTS, options, body=request)
 
@@ -3257,8 +3257,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINTS_HTML, options, body=request)
 
@@ -3294,8 +3294,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINTS_PDF, options, body=request)
 
@@ -3336,8 +3336,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
 
@@ -3378,8 +3378,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS_HTML, options, body=request)
 
@@ -3420,8 +3420,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CLOSING_JOINTS_PDF, options, body=request)
 
@@ -3462,8 +3462,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
 
@@ -3499,8 +3499,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS_HTML, options, body=request)
 
@@ -3541,8 +3541,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_MASS_PDF, options, body=request)
 
@@ -3585,8 +3585,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
 
@@ -3629,8 +3629,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY_HTML, options, body=request)
 
@@ -3673,8 +3673,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RAIL_SUPPLY_PDF, options, body=request)
 
@@ -3721,8 +3721,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
 
@@ -3769,8 +3769,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT_HTML, options, body=request)
 
@@ -3817,8 +3817,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_STRING_LAYOUT_PDF, options, body=request)
 
@@ -3861,8 +3861,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
 
@@ -3905,8 +3905,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS_HTML, options, body=request)
 
@@ -3949,8 +3949,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRAIN_LOADS_PDF, options, body=request)
 
@@ -3992,8 +3992,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE, options, body=request)
 
@@ -4030,8 +4030,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE_HTML, options, body=request)
 
@@ -4068,8 +4068,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SALVAGE_PDF, options, body=request)
 
@@ -4105,8 +4105,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM, options, body=request)
 
@@ -4142,8 +4142,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM_HTML, options, body=request)
 
@@ -4179,8 +4179,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CUSTOM_PDF, options, body=request)
 
@@ -4222,8 +4222,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
 
@@ -4260,8 +4260,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE_HTML, options, body=request)
 
@@ -4298,8 +4298,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PER_TIE_PDF, options, body=request)
 
@@ -4341,8 +4341,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
 
@@ -4379,8 +4379,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN_HTML, options, body=request)
 
@@ -4422,8 +4422,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORK_PLAN_PDF, options, body=request)
 
@@ -4460,8 +4460,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_LOADS, options, body=request)
 
@@ -4498,8 +4498,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_LOADS_HTML, options, body=request)
 
@@ -4536,8 +4536,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_LOADS_PDF, options, body=request)
 
@@ -4574,8 +4574,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ORDER, options, body=request)
 
@@ -4612,8 +4612,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ORDER_HTML, options, body=request)
 
@@ -4650,8 +4650,8 @@ class QuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_ORDER_PDF, options, body=request)
 
@@ -4700,8 +4700,8 @@ class RailAnchorsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -4745,8 +4745,8 @@ class RailAnchorsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_RAIL_ANCHOR, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -4805,8 +4805,8 @@ class RailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -4862,8 +4862,8 @@ class RailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION,
@@ -4926,8 +4926,8 @@ class RailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -4998,8 +4998,8 @@ class RailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -5070,8 +5070,8 @@ class RailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_RAIL_SECTION_PROFILE_DXF,
@@ -5134,8 +5134,8 @@ class RegulationResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
@@ -5177,8 +5177,8 @@ class RegulationResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS_HTML, options, body=request)
 
@@ -5220,8 +5220,8 @@ class RegulationResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TRACK_JOINTS_PDF, options, body=request)
 
@@ -5260,8 +5260,8 @@ class RulebooksResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -5300,8 +5300,8 @@ class RulesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_RULES, options)
 
@@ -5334,8 +5334,8 @@ class RulesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -5388,8 +5388,8 @@ class SectionCompatibilityResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
 
@@ -5434,8 +5434,8 @@ class SectionCompatibilityResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_HTML, options, body=request)
 
@@ -5480,8 +5480,8 @@ class SectionCompatibilityResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_PDF, options, body=request)
 
@@ -5534,8 +5534,8 @@ class SectionPropertiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
@@ -5580,8 +5580,8 @@ class SectionPropertiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES_HTML, options, body=request)
 
@@ -5626,8 +5626,8 @@ class SectionPropertiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_SECTION_PROPERTIES_PDF, options, body=request)
 
@@ -5666,8 +5666,8 @@ class SourcesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_SOURCES, options)
 
@@ -5716,8 +5716,8 @@ class SpikePatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -5761,8 +5761,8 @@ class SpikePatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -5816,8 +5816,8 @@ class SpikesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -5861,8 +5861,8 @@ class SpikesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -5914,8 +5914,8 @@ class StrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
 
@@ -5959,8 +5959,8 @@ class StrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING_HTML, options, body=request)
 
@@ -6004,8 +6004,8 @@ class StrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_VERTICAL_BENDING_PDF, options, body=request)
 
@@ -6047,8 +6047,8 @@ class StrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
 
@@ -6090,8 +6090,8 @@ class StrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE_HTML, options, body=request)
 
@@ -6133,8 +6133,8 @@ class StrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
@@ -6194,8 +6194,8 @@ class TakeoffsResource(Takeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -6244,8 +6244,8 @@ class TakeoffsResource(Takeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF_CSV, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -6294,8 +6294,8 @@ class TakeoffsResource(Takeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF_SVG, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -6344,8 +6344,8 @@ class TakeoffsResource(Takeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _CREATE_TAKEOFF_HTML,
@@ -6399,8 +6399,8 @@ class TakeoffsResource(Takeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CREATE_TAKEOFF_PDF, options, query={"drawing": drawing, "sheet": sheet}, body=request)
 
@@ -6449,8 +6449,8 @@ class TakeoffsResource(Takeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(
             _CREATE_TAKEOFF_XLSX,
@@ -6504,8 +6504,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_FORCE, options, body=request)
 
@@ -6541,8 +6541,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_FORCE_HTML, options, body=request)
 
@@ -6583,8 +6583,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
 
@@ -6627,8 +6627,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORN_RAIL, options, body=request)
 
@@ -6666,8 +6666,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORN_RAIL_HTML, options, body=request)
 
@@ -6710,8 +6710,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_WORN_RAIL_PDF, options, body=request)
 
@@ -6756,8 +6756,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
 
@@ -6801,8 +6801,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE_HTML, options, body=request)
 
@@ -6846,8 +6846,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_TEMPERATURE_RANGE_PDF, options, body=request)
 
@@ -6891,8 +6891,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
 
@@ -6936,8 +6936,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_SVG, options, body=request)
 
@@ -6981,8 +6981,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_HTML, options, body=request)
 
@@ -7026,8 +7026,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_PDF, options, body=request)
 
@@ -7070,8 +7070,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
 
@@ -7114,8 +7114,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING_HTML, options, body=request)
 
@@ -7158,8 +7158,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_DESTRESSING_PDF, options, body=request)
 
@@ -7202,8 +7202,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
 
@@ -7246,8 +7246,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_HTML, options, body=request)
 
@@ -7290,8 +7290,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_PDF, options, body=request)
 
@@ -7333,8 +7333,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
 
@@ -7371,8 +7371,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP_SVG, options, body=request)
 
@@ -7409,8 +7409,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP_HTML, options, body=request)
 
@@ -7452,8 +7452,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BREAK_GAP_PDF, options, body=request)
 
@@ -7495,8 +7495,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
 
@@ -7538,8 +7538,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT_SVG, options, body=request)
 
@@ -7581,8 +7581,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT_HTML, options, body=request)
 
@@ -7624,8 +7624,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_END_MOVEMENT_PDF, options, body=request)
 
@@ -7668,8 +7668,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
 
@@ -7712,8 +7712,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT_HTML, options, body=request)
 
@@ -7756,8 +7756,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_RESTRAINT_PDF, options, body=request)
 
@@ -7799,8 +7799,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
 
@@ -7842,8 +7842,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD_HTML, options, body=request)
 
@@ -7885,8 +7885,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_CURVE_LOAD_PDF, options, body=request)
 
@@ -7931,8 +7931,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING, options, body=request)
 
@@ -7972,8 +7972,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING_SVG, options, body=request)
 
@@ -8013,8 +8013,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING_HTML, options, body=request)
 
@@ -8054,8 +8054,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_BUCKLING_PDF, options, body=request)
 
@@ -8097,8 +8097,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
@@ -8135,8 +8135,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP_HTML, options, body=request)
 
@@ -8178,8 +8178,8 @@ class ThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_CALCULATE_JOINT_GAP_PDF, options, body=request)
 
@@ -8228,8 +8228,8 @@ class TiePlatesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -8273,8 +8273,8 @@ class TiePlatesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_TIE_PLATE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -8323,8 +8323,8 @@ class TiePlugsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -8368,8 +8368,8 @@ class TiePlugsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_TIE_PLUG, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -8418,8 +8418,8 @@ class TrackBoltsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -8463,8 +8463,8 @@ class TrackBoltsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -8543,8 +8543,8 @@ class AsyncAnchorPatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_ANCHOR_PATTERNS, options, query={"units": units, "version": version})
 
@@ -8588,8 +8588,8 @@ class AsyncAnchorPatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_ANCHOR_PATTERN,
@@ -8643,8 +8643,8 @@ class AsyncFeatureKindsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_FEATURE_KINDS, options, query={"units": units, "version": version})
 
@@ -8688,8 +8688,8 @@ class AsyncFeatureKindsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_KIND_OF_FEATURE,
@@ -8728,8 +8728,8 @@ class AsyncHealthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_HEALTH_LIVE, options)
 
@@ -8755,8 +8755,8 @@ class AsyncHealthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_HEALTH_READY, options)
 
@@ -8805,8 +8805,8 @@ class AsyncJointBarsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_JOINT_BARS, options, query={"units": units, "version": version})
 
@@ -8850,8 +8850,8 @@ class AsyncJointBarsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_JOINT_BAR,
@@ -8905,8 +8905,8 @@ class AsyncPlatePinsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_PLATE_PINS, options, query={"units": units, "version": version})
 
@@ -8950,8 +8950,8 @@ class AsyncPlatePinsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_PLATE_PIN,
@@ -9005,8 +9005,8 @@ class AsyncPreservativesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_PRESERVATIVES, options, query={"units": units, "version": version})
 
@@ -9050,8 +9050,8 @@ class AsyncPreservativesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_PRESERVATIVE,
@@ -9101,8 +9101,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIES, options, body=request)
 
@@ -9139,8 +9139,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIES_HTML, options, body=request)
 
@@ -9177,8 +9177,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIES_PDF, options, body=request)
 
@@ -9219,8 +9219,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES, options, body=request)
 
@@ -9261,8 +9261,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES_HTML, options, body=request)
 
@@ -9303,8 +9303,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SOUND_TIES_PDF, options, body=request)
 
@@ -9345,8 +9345,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES, options, body=request)
 
@@ -9387,8 +9387,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES_HTML, options, body=request)
 
@@ -9429,8 +9429,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLATES_PDF, options, body=request)
 
@@ -9472,8 +9472,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES, options, body=request)
 
@@ -9510,8 +9510,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES_SVG, options, body=request)
 
@@ -9553,8 +9553,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES_HTML, options, body=request)
 
@@ -9596,8 +9596,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SPIKES_PDF, options, body=request)
 
@@ -9638,8 +9638,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS, options, body=request)
 
@@ -9680,8 +9680,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS_HTML, options, body=request)
 
@@ -9722,8 +9722,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TIE_PLUGS_PDF, options, body=request)
 
@@ -9764,8 +9764,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS, options, body=request)
 
@@ -9806,8 +9806,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS_HTML, options, body=request)
 
@@ -9848,8 +9848,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PLATE_PINS_PDF, options, body=request)
 
@@ -9890,8 +9890,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE, options, body=request)
 
@@ -9932,8 +9932,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE_HTML, options, body=request)
 
@@ -9974,8 +9974,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_PRESERVATIVE_PDF, options, body=request)
 
@@ -10017,8 +10017,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS, options, body=request)
 
@@ -10060,8 +10060,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS_SVG, options, body=request)
 
@@ -10103,8 +10103,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS_HTML, options, body=request)
 
@@ -10146,8 +10146,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHORS_PDF, options, body=request)
 
@@ -10189,8 +10189,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHOR_REUSE, options, body=request)
 
@@ -10232,8 +10232,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHOR_REUSE_HTML, options, body=request)
 
@@ -10275,8 +10275,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ANCHOR_REUSE_PDF, options, body=request)
 
@@ -10317,8 +10317,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING, options, body=request)
 
@@ -10359,8 +10359,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING_HTML, options, body=request)
 
@@ -10401,8 +10401,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CRIBBING_PDF, options, body=request)
 
@@ -10443,8 +10443,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS, options, body=request)
 
@@ -10485,8 +10485,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS_HTML, options, body=request)
 
@@ -10527,8 +10527,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINTS_PDF, options, body=request)
 
@@ -10569,8 +10569,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS, options, body=request)
 
@@ -10611,8 +10611,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS_HTML, options, body=request)
 
@@ -10653,8 +10653,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CLOSING_JOINTS_PDF, options, body=request)
 
@@ -10695,8 +10695,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS, options, body=request)
 
@@ -10737,8 +10737,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS_HTML, options, body=request)
 
@@ -10779,8 +10779,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_MASS_PDF, options, body=request)
 
@@ -10823,8 +10823,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY, options, body=request)
 
@@ -10867,8 +10867,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY_HTML, options, body=request)
 
@@ -10911,8 +10911,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RAIL_SUPPLY_PDF, options, body=request)
 
@@ -10959,8 +10959,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT, options, body=request)
 
@@ -11007,8 +11007,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT_HTML, options, body=request)
 
@@ -11055,8 +11055,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_STRING_LAYOUT_PDF, options, body=request)
 
@@ -11099,8 +11099,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS, options, body=request)
 
@@ -11143,8 +11143,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS_HTML, options, body=request)
 
@@ -11187,8 +11187,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRAIN_LOADS_PDF, options, body=request)
 
@@ -11230,8 +11230,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE, options, body=request)
 
@@ -11273,8 +11273,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE_HTML, options, body=request)
 
@@ -11316,8 +11316,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SALVAGE_PDF, options, body=request)
 
@@ -11358,8 +11358,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM, options, body=request)
 
@@ -11400,8 +11400,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM_HTML, options, body=request)
 
@@ -11442,8 +11442,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CUSTOM_PDF, options, body=request)
 
@@ -11485,8 +11485,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE, options, body=request)
 
@@ -11528,8 +11528,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE_HTML, options, body=request)
 
@@ -11571,8 +11571,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PER_TIE_PDF, options, body=request)
 
@@ -11614,8 +11614,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN, options, body=request)
 
@@ -11657,8 +11657,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN_HTML, options, body=request)
 
@@ -11700,8 +11700,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORK_PLAN_PDF, options, body=request)
 
@@ -11743,8 +11743,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LOADS, options, body=request)
 
@@ -11781,8 +11781,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LOADS_HTML, options, body=request)
 
@@ -11819,8 +11819,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LOADS_PDF, options, body=request)
 
@@ -11862,8 +11862,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ORDER, options, body=request)
 
@@ -11900,8 +11900,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ORDER_HTML, options, body=request)
 
@@ -11938,8 +11938,8 @@ class AsyncQuantitiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_ORDER_PDF, options, body=request)
 
@@ -11988,8 +11988,8 @@ class AsyncRailAnchorsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_RAIL_ANCHORS, options, query={"units": units, "version": version})
 
@@ -12033,8 +12033,8 @@ class AsyncRailAnchorsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_ANCHOR,
@@ -12098,8 +12098,8 @@ class AsyncRailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _LIST_RAIL_SECTIONS,
@@ -12155,8 +12155,8 @@ class AsyncRailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION,
@@ -12219,8 +12219,8 @@ class AsyncRailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE,
@@ -12291,8 +12291,8 @@ class AsyncRailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE_SVG,
@@ -12363,8 +12363,8 @@ class AsyncRailSectionsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_RAIL_SECTION_PROFILE_DXF,
@@ -12427,8 +12427,8 @@ class AsyncRegulationResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS, options, body=request)
 
@@ -12470,8 +12470,8 @@ class AsyncRegulationResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS_HTML, options, body=request)
 
@@ -12513,8 +12513,8 @@ class AsyncRegulationResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TRACK_JOINTS_PDF, options, body=request)
 
@@ -12553,8 +12553,8 @@ class AsyncRulebooksResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_RULEBOOKS, options)
 
@@ -12593,8 +12593,8 @@ class AsyncRulesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_RULES, options)
 
@@ -12627,8 +12627,8 @@ class AsyncRulesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_GET_RULE, options, path={"id": id})
 
@@ -12681,8 +12681,8 @@ class AsyncSectionCompatibilityResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY, options, body=request)
 
@@ -12727,8 +12727,8 @@ class AsyncSectionCompatibilityResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_HTML, options, body=request)
 
@@ -12773,8 +12773,8 @@ class AsyncSectionCompatibilityResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_COMPATIBILITY_PDF, options, body=request)
 
@@ -12827,8 +12827,8 @@ class AsyncSectionPropertiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES, options, body=request)
 
@@ -12873,8 +12873,8 @@ class AsyncSectionPropertiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES_HTML, options, body=request)
 
@@ -12919,8 +12919,8 @@ class AsyncSectionPropertiesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_SECTION_PROPERTIES_PDF, options, body=request)
 
@@ -12959,8 +12959,8 @@ class AsyncSourcesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_SOURCES, options)
 
@@ -13009,8 +13009,8 @@ class AsyncSpikePatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_SPIKE_PATTERNS, options, query={"units": units, "version": version})
 
@@ -13054,8 +13054,8 @@ class AsyncSpikePatternsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_SPIKE_PATTERN,
@@ -13109,8 +13109,8 @@ class AsyncSpikesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_SPIKES, options, query={"units": units, "version": version})
 
@@ -13154,8 +13154,8 @@ class AsyncSpikesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_GET_SPIKE, options, path={"id": id}, query={"units": units, "version": version})
 
@@ -13207,8 +13207,8 @@ class AsyncStrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING, options, body=request)
 
@@ -13252,8 +13252,8 @@ class AsyncStrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING_HTML, options, body=request)
 
@@ -13297,8 +13297,8 @@ class AsyncStrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_VERTICAL_BENDING_PDF, options, body=request)
 
@@ -13340,8 +13340,8 @@ class AsyncStrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE, options, body=request)
 
@@ -13383,8 +13383,8 @@ class AsyncStrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE_HTML, options, body=request)
 
@@ -13426,8 +13426,8 @@ class AsyncStrengthResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
@@ -13487,8 +13487,8 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF,
@@ -13542,8 +13542,8 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_CSV,
@@ -13597,8 +13597,8 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_SVG,
@@ -13652,8 +13652,8 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_HTML,
@@ -13707,8 +13707,8 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_PDF,
@@ -13762,8 +13762,8 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _CREATE_TAKEOFF_XLSX,
@@ -13817,8 +13817,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_FORCE, options, body=request)
 
@@ -13859,8 +13859,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_FORCE_HTML, options, body=request)
 
@@ -13901,8 +13901,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_FORCE_PDF, options, body=request)
 
@@ -13945,8 +13945,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORN_RAIL, options, body=request)
 
@@ -13989,8 +13989,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORN_RAIL_HTML, options, body=request)
 
@@ -14033,8 +14033,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_WORN_RAIL_PDF, options, body=request)
 
@@ -14079,8 +14079,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE, options, body=request)
 
@@ -14124,8 +14124,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE_HTML, options, body=request)
 
@@ -14169,8 +14169,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_TEMPERATURE_RANGE_PDF, options, body=request)
 
@@ -14214,8 +14214,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT, options, body=request)
 
@@ -14259,8 +14259,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_SVG, options, body=request)
 
@@ -14304,8 +14304,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_HTML, options, body=request)
 
@@ -14349,8 +14349,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_LAYING_ADJUSTMENT_PDF, options, body=request)
 
@@ -14393,8 +14393,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING, options, body=request)
 
@@ -14437,8 +14437,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING_HTML, options, body=request)
 
@@ -14481,8 +14481,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_DESTRESSING_PDF, options, body=request)
 
@@ -14525,8 +14525,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE, options, body=request)
 
@@ -14569,8 +14569,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_HTML, options, body=request)
 
@@ -14613,8 +14613,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_NEUTRAL_TEMPERATURE_PDF, options, body=request)
 
@@ -14656,8 +14656,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP, options, body=request)
 
@@ -14699,8 +14699,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP_SVG, options, body=request)
 
@@ -14742,8 +14742,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP_HTML, options, body=request)
 
@@ -14785,8 +14785,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BREAK_GAP_PDF, options, body=request)
 
@@ -14828,8 +14828,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT, options, body=request)
 
@@ -14871,8 +14871,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT_SVG, options, body=request)
 
@@ -14914,8 +14914,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT_HTML, options, body=request)
 
@@ -14957,8 +14957,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_END_MOVEMENT_PDF, options, body=request)
 
@@ -15001,8 +15001,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT, options, body=request)
 
@@ -15045,8 +15045,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT_HTML, options, body=request)
 
@@ -15089,8 +15089,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_RESTRAINT_PDF, options, body=request)
 
@@ -15132,8 +15132,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD, options, body=request)
 
@@ -15175,8 +15175,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD_HTML, options, body=request)
 
@@ -15218,8 +15218,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_CURVE_LOAD_PDF, options, body=request)
 
@@ -15264,8 +15264,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING, options, body=request)
 
@@ -15310,8 +15310,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING_SVG, options, body=request)
 
@@ -15356,8 +15356,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING_HTML, options, body=request)
 
@@ -15402,8 +15402,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_BUCKLING_PDF, options, body=request)
 
@@ -15445,8 +15445,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP, options, body=request)
 
@@ -15488,8 +15488,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP_HTML, options, body=request)
 
@@ -15531,8 +15531,8 @@ class AsyncThermalResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_CALCULATE_JOINT_GAP_PDF, options, body=request)
 
@@ -15581,8 +15581,8 @@ class AsyncTiePlatesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_TIE_PLATES, options, query={"units": units, "version": version})
 
@@ -15626,8 +15626,8 @@ class AsyncTiePlatesResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_TIE_PLATE,
@@ -15681,8 +15681,8 @@ class AsyncTiePlugsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_TIE_PLUGS, options, query={"units": units, "version": version})
 
@@ -15726,8 +15726,8 @@ class AsyncTiePlugsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_TIE_PLUG,
@@ -15781,8 +15781,8 @@ class AsyncTrackBoltsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(_LIST_TRACK_BOLTS, options, query={"units": units, "version": version})
 
@@ -15826,8 +15826,8 @@ class AsyncTrackBoltsResource:
             ServiceFailedError: The service failed (500).
             UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
                 keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
-                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. While the service
-                stops it is not ready (503).
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
         """
         return await self._caller.call(
             _GET_TRACK_BOLT,
