@@ -119,7 +119,7 @@ def draw_end(given: EndMovementInput, found: EndMovementResult, system: System) 
             0, in_small(found.hot_movement), f"end moves out {shown(found.hot_movement, Kind.LENGTH, small, 2)}", lift=-1.2
         )
         parts += lower.dot(
-            0, -in_small(found.cold_movement), f"end draws in {shown(found.cold_movement, Kind.LENGTH, small, 2)}", lift=-1.6
+            0, -in_small(found.cold_movement), f"end draws in {shown(found.cold_movement, Kind.LENGTH, small, 2)}", lift=1.9
         )
     parts += legend(166.0, _legend(hot=True), columns=3)
     joint_text = shown(given.joint_force, Kind.FORCE, force)

@@ -60,7 +60,7 @@ def draw(given: LayingAdjustmentInput, found: LayingAdjustmentResult, system: Sy
     x = plot.across.at(warm.from_si(target))
     parts += [line(x, plot.up.start, x, plot.up.stop, "limit"), text(x + 1, plot.up.stop + 3, "target", "cell halo")]
     parts += _table(given, found, system)
-    parts += legend(166.0, _legend(), columns=3)
+    parts += legend(166.0, _legend(given), columns=3)
     achieved = shown(found.neutral_achieved, Kind.TEMPERATURE, degree)
     head = Head(
         name="Laying adjustment",
@@ -111,11 +111,15 @@ def _table(given: LayingAdjustmentInput, found: LayingAdjustmentResult, system: 
     return parts
 
 
-def _legend() -> list[Swatch]:
-    return [
+def _legend(given: LayingAdjustmentInput) -> list[Swatch]:
+    """Return the legend of what is drawn, and of nothing else."""
+    found: list[Swatch] = [
         ("free end of this string", lambda x, y: line(x, y, x + 7, y, "main")),
         ("marks along it", lambda x, y: line(x, y, x + 7, y, "stroke")),
-        ("free end, other lengths asked for", lambda x, y: line(x, y, x + 7, y, "other")),
-        ("desired range of laying temperature", lambda x, y: rect(x, y - 1.6, 7, 3.2, "pale")),
         ("target neutral temperature", lambda x, y: line(x, y, x + 7, y, "limit")),
     ]
+    if given.table is not None and any(one.length != given.string_length for one in given.table.lengths):
+        found.append(("free end, other lengths asked for", lambda x, y: line(x, y, x + 7, y, "other")))
+    if given.range_lower is not None and given.range_upper is not None:
+        found.append(("desired range of laying temperature", lambda x, y: rect(x, y - 1.6, 7, 3.2, "pale")))
+    return found

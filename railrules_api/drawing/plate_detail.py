@@ -97,13 +97,15 @@ def details(bands: Sequence[SpikeBand], ties: Sequence[int], top: float, system:
         limit = band.at_least_radius
         radius = "" if limit is None else shown(limit, Kind.LENGTH, unit_of(system, "ft", "m"), 0)
         name = "sharper curves" if limit is None and index else "all track" if limit is None else f"R {radius} up"
+        name = f"tangent, {name}" if index == 0 and limit is not None else name
         if band.class_from is not None or band.class_to is not None:
             name += f", class {band.class_from or 1} to {band.class_to}" if band.class_to else f", class {band.class_from} up"
+        sides = "sides not told" if band.gage_spikes is None else f"{band.gage_spikes} on the gage side"
         parts += [
             text(words, top + 4, name, "head"),
             text(words, top + 9, f"{band.rail_spikes} hold the rail", "cell"),
             text(words, top + 13, f"{band.plate_spikes} hold the plate", "cell"),
-            text(words, top + 17, "sides as counted" if band.gage_spikes is not None else "sides not told", "small"),
+            text(words, top + 17, sides, "small"),
             text(words, top + 21, f"{count:,} ties", "cell"),
             text(words, top + 32.5, "gage side", "small"),
         ]
