@@ -89,10 +89,10 @@ SPIKES = Plan(
     "spikes.csv",
     (
         _length("length", "Length under the head.", required=True),
-        _length("side", "Side of the square shank.", required=True),
-        Column("keg_mass", "Mass of a keg.", kind=Kind.MASS, required=True),
-        Column("count_per_keg", "Spikes in a keg.", "count", required=True),
-        Column("mass", "Mass of one spike.", kind=Kind.MASS, quotient=("keg_mass", "count_per_keg")),
+        _length("side", "Side of the square shank; diameter over the thread of a screw spike.", required=True),
+        Column("keg_mass", "Mass of a keg.", kind=Kind.MASS),
+        Column("count_per_keg", "Spikes in a keg.", "count"),
+        Column("mass", "Mass of one spike.", kind=Kind.MASS, required=True, quotient=("keg_mass", "count_per_keg")),
     ),
 )
 JOINT_BARS = Plan(

@@ -89,7 +89,7 @@ def test_unknown_column(copy: Copy) -> None:
 
 def test_missing_required_value(copy: Copy) -> None:
     copy.cell(SPIKES, "6x5-8-200-memory", "keg_mass", "")
-    assert refused(copy) == (SPIKES, "6x5-8-200-memory", "keg_mass is missing")
+    assert refused(copy) == (SPIKES, "6x5-8-200-memory", "mass is missing")
 
 
 def test_fraction_of_a_count(copy: Copy) -> None:

@@ -348,6 +348,35 @@ def test_sheets_of_a_workbook(tmp_path: Path, book: Any) -> None:
     assert "track_class" not in second
 
 
+def test_500_rows_of_a_workbook_are_read_and_answered(tmp_path: Path, book: Any, capsys: pytest.CaptureFixture[str]) -> None:
+    rows: list[list[Any]] = [["name", "begin [mi]", "end [mi]", "renewed_share"]]
+    for number in range(500):
+        rows.append([f"segment {number}", round(10 + number / 10, 4), round(10 + (number + 1) / 10, 4), number % 10 / 10])
+        if number % 50 == 0:
+            rows.append([None] * 4)
+    path = filled(book, tmp_path / "line.xlsx", segments=rows)
+    job_path = written(tmp_path, JOB, "job.toml")
+    body, table = job(job_path, [path])
+    assert len(body["segments"]) == 500
+    assert body["segments"][499]["end"] == {"value": 60.0, "unit": "mi"}
+    assert table.where("/segments/499/end") == "line.xlsx, sheet segments, row 511, column C (end [mi])"
+    assert main(["takeoff", str(job_path), "--segments", str(path)]) == GOOD
+    assert "500 segments, 264,000 ft of track" in capsys.readouterr().out
+    # the mistakes that people make are told with sheet, row and column among 500 rows as among three
+    rows[300][1] = "12,5"
+    rows[401][2] = rows[401][1]
+    rows[450][0] = "segment 7"
+    told = filled(pytest.importorskip("openpyxl").Workbook(), tmp_path / "line.xlsx", segments=rows)
+    with pytest.raises(SpreadsheetError) as refused:
+        job(job_path, [told])
+    complaints = str(refused.value).splitlines()
+    assert [line.split(":")[0] for line in complaints] == [
+        "line.xlsx, sheet segments, row 301, column B (begin [mi])",
+        "line.xlsx, sheet segments, row 402, column C (end [mi])",
+        "line.xlsx, sheet segments, row 451, column A (name)",
+    ]
+
+
 @pytest.mark.parametrize(
     ("row", "what"),
     [

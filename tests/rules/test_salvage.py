@@ -79,3 +79,35 @@ def test_welded_track_without_anchors_gives_rail_plates_and_spikes() -> None:
     assert (net["salvage-joint-bars"], net["salvage-anchors"], net["salvage-ties"]) == (0, 0, 650)
     assert net["salvage-spikes"] == 6500
     assert count(spike_mass=None, keg_mass=200.0, per_keg=400.0).other_mass > 0
+
+
+@pytest.mark.parametrize(
+    ("worn", "limits", "name"),
+    [
+        (0.05, {"relay_wear": 0.05, "reroll_wear": 0.2}, "relay"),
+        (0.051, {"relay_wear": 0.05, "reroll_wear": 0.2}, "reroll"),
+        (0.21, {"relay_wear": 0.05, "reroll_wear": 0.2}, "scrap"),
+        (0.06, {"relay_wear": 0.05}, "scrap"),
+        (0.0, {"reroll_wear": 0.1}, "reroll"),
+    ],
+)
+def test_wear_decides_the_class(worn: float, limits: dict[str, float], name: str) -> None:
+    result = count(worn_share=worn, **limits)
+    masses = {"relay": result.relay_mass, "reroll": result.reroll_mass, "scrap": result.scrap_mass}
+    assert masses.pop(name) == result.rail_mass
+    assert set(masses.values()) == {0.0}
+
+
+def test_limits_of_wear_go_with_no_shares_and_in_order() -> None:
+    assert refused_at(lambda: count(relay_wear=0.1, relay_share=0.5)) == ("relay_wear",)
+    assert refused_at(lambda: count(reroll_wear=0.1, scrap_share=1.0)) == ("reroll_wear",)
+    assert refused_at(lambda: count(relay_wear=0.1, reroll_wear=0.05)) == ("reroll_wear",)
+
+
+def test_what_goes_back_into_track_is_no_salvage() -> None:
+    net = {line.item: line.net.value for line in count(anchors_reapplied=100.0, plates_reused=True).lines}
+    full = {line.item: line.net.value for line in count().lines}
+    assert net["salvage-anchors"] == full["salvage-anchors"] - 100.0
+    assert net["salvage-tie-plates"] == 0.0
+    assert net["salvage-spikes"] == full["salvage-spikes"]
+    assert refused_at(lambda: count(anchors_reapplied=full["salvage-anchors"] + 1.0)) == ("anchors_reapplied",)

@@ -140,3 +140,21 @@ def test_a_pattern_by_class_wants_a_class_that_it_knows() -> None:
 
     assert asked(None) == asked(6) == ("track_class",)
     assert refused_at(lambda: count(pattern=BY_CLASS)) == ("track_class",)
+
+
+def test_what_holds_the_plate_may_be_another_spike() -> None:
+    where = stretch(end=39 * FOOT)
+    same = count(stretch=where, pattern=spikes(2, 2), product="cut", spike_mass=0.8, per_keg=250.0)
+    apart = count(
+        stretch=where, pattern=spikes(2, 2), product="cut", spike_mass=0.8, per_keg=250.0,
+        plate_spike="screw", plate_spike_mass=1.4,
+    )  # fmt: skip
+    assert [(line.product, line.net.value) for line in same.lines] == [("cut", 192.0)]
+    assert [(line.product, line.net.value, line.mass) for line in apart.lines] == [
+        ("cut", 96.0, pytest.approx(96 * 0.8)),
+        ("screw", 96.0, pytest.approx(96 * 1.4)),
+    ]
+    assert apart.spikes == same.spikes
+    assert apart.kegs == 96 / 250
+    assert apart.mass == pytest.approx(96 * 2.2)
+    assert count(stretch=where, pattern=spikes(2, 2), spike_mass=0.8, plate_spike="screw").mass is None

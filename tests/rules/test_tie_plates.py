@@ -4,6 +4,7 @@ from typing import Any
 
 import pytest
 
+from railrules_api.domain.amounts import Amount
 from railrules_api.domain.track import Curve
 from railrules_api.rules.quantities import tie_plates as rule
 from railrules_api.rules.quantities.tie_plates import TiePlatesInput, TiePlatesResult
@@ -60,3 +61,10 @@ def test_high_rail_lies_opposite_to_the_hand_of_the_curve(rails: str, hand: Any,
 def test_base_width_is_checked(base: float | None, verdicts: tuple[str, str]) -> None:
     result = count(plate_rail_base_least=152.4 / 1000, plate_rail_base=6 * INCH, rail_base=None if base is None else base * INCH)
     assert tuple(check.verdict for check in result.checks) == verdicts
+
+
+def test_plates_come_in_bundles() -> None:
+    result = count(stretch=stretch(end=39 * FOOT), per_bundle=20.0)
+    assert result.bundles == 48 / 20
+    assert [(line.package, line.package_size) for line in result.lines] == [("bundle", Amount(20.0))]
+    assert count(reused=True, per_bundle=20.0).bundles == 0.0

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import math
 from typing import Any
 
 import pytest
@@ -21,6 +22,7 @@ def count(**rest: Any) -> TiePlugsResult:
             "renewed_share": 0.0,
             "old_spikes_per_plate": 2.0,
             "filling": "plugs",
+            "hole_shape": "square",
             "hole_side": 0.625 * INCH,
             "hole_depth": 5 * INCH,
             "compound_waste": 0.1,
@@ -57,3 +59,11 @@ def test_compound_fills_the_holes_and_is_lost_in_part() -> None:
     assert line.item == "plug-compound"
     assert line.net == Amount(result.compound, Kind.VOLUME)
     assert result.compound / INCH**3 == pytest.approx(13_000 * 0.625**2 * 5 * 1.1)
+
+
+def test_a_round_hole_takes_what_a_cylinder_does() -> None:
+    square, round_ = count(filling="compound"), count(filling="compound", hole_shape="round")
+    # a cylinder of 5/8 in by 5 in: 0.3068 in2 by 5 in
+    assert round_.hole_volume / INCH**3 == pytest.approx(1.534, abs=0.0005)
+    assert round_.compound == pytest.approx(square.compound * math.pi / 4.0, rel=1e-12)
+    assert round_.plugs == square.plugs

@@ -47,8 +47,8 @@ def test_operations_equal_the_rules_that_count_them() -> None:
     where = stretch()
     plugs = tie_plugs.evaluate(
         tie_plugs.TiePlugsInput(
-            stretch=where, tie_kind="wood", renewed_share=0.2, old_spikes_per_plate=2.0, filling="plugs", hole_side=0.01,
-            hole_depth=0.1, compound_waste=0.0,
+            stretch=where, tie_kind="wood", renewed_share=0.2, old_spikes_per_plate=2.0, filling="plugs", hole_shape="square",
+            hole_side=0.01, hole_depth=0.1, compound_waste=0.0,
         )
     )  # fmt: skip
     seats = preservative.evaluate(

@@ -34,6 +34,9 @@ def _old(dice: random.Random) -> Tree:
     }
     if dice.random() < 0.7:
         old |= {"rail_length": metres(dice.choice((33, 39)) * FOOT), "joint_bar": "flange-74-mills", "bolts_per_joint": 4}
+    if dice.random() < 0.3:
+        del old["relay_share"], old["reroll_share"]
+        old |= {"relay_wear": 0.03, "reroll_wear": 0.07}
     if dice.random() < 0.7:
         old["anchor_pattern"] = dice.choice(("jointed-8-two-way", "box-every-other-tie"))
     return old
@@ -47,6 +50,7 @@ def _new(dice: random.Random, *, welded: bool) -> Tree:
         "spike": "6x5-8-200-by-mass",
         "plug": "cedar-5-8",
         "hole_filling": dice.choice(("plugs", "compound")),
+        "hole_shape": dice.choice(("square", "round")),
         "pinned_every": dice.randint(1, 7),
         "pins_per_plate": dice.choice((0, 2)),
         "pin": "hold-down-pin",
@@ -56,6 +60,12 @@ def _new(dice: random.Random, *, welded: bool) -> Tree:
         "full_share": dice.uniform(0.0, 1.0),
         "anchors_reapplied_share": dice.choice((0.0, dice.uniform(0.0, 1.0), 1.0)),
     }
+    if dice.random() < 0.3:
+        new |= {"preservative": "copper-brush-on", "preservative_surface": dice.choice(("rough", "smooth", "sprayed"))}
+    if dice.random() < 0.3:
+        new["plate_spike"] = "screw-15-16x6-memory"
+    if dice.random() < 0.3:
+        new["plates_per_bundle"] = dice.choice((20, 250))
     # one plate serves one base width: 5 1/2 in of 115RE, 6 in of 136RE
     new["plate"] = "8-14" if new["section"] == "115RE" else "12-14"
     if not welded:
@@ -110,6 +120,8 @@ def random_segment(dice: random.Random, name: str, begin: float, *, welded: bool
     if dice.random() < 0.5:
         segment["track_class"] = dice.randint(1, 5)
         segment["sound_ties"] = dice.randint(4, 24)
+        if dice.random() < 0.5:
+            segment["new"]["spike_pattern"] = "by-class-and-curvature"
     if dice.random() < 0.15:
         segment["curves"] = [_curve(dice, begin, begin + length)]
         segment["rails"] = dice.choice(("high", "low"))
@@ -165,7 +177,7 @@ def random_job(seed: int, segments: int = 4, *, jointed: bool = True) -> Tree:
             "tie_in": dice.choice(("weld", "compromise-weld", "joint", "compromise-joint")),
             "fixed_tie_in": dice.choice(("weld", "joint")),
             "joints": {"joint_bar": "115RE-36", "nuts_per_bolt": 1, "washers_per_bolt": 1},
-            "work_block": metres(dice.choice((400.0, 1609.344))),
+            "work_block": metres(dice.choice((400.0, 1609.344)) * max(1.0, segments / 50)),
             "rack_strings": dice.randint(2, 60),
         },
         "temperatures": {"hottest_rail": {"value": 50, "unit": "degC"}, "coldest_rail": {"value": -20, "unit": "degC"}},

@@ -49,6 +49,16 @@ RerollShare = Annotated[
     Field("Share fit to be rolled anew.", symbol="s_2", at_least=0.0, at_most=1.0, default="rail-reroll-share"),
 ]
 ScrapShare = Annotated[float | None, Field("Share that is scrap; left out: the rest.", at_least=0.0, at_most=1.0)]
+RelayWear = Annotated[
+    float | None,
+    Field(
+        "Most of the rail's mass worn away at which it is fit to be laid again, for its class by wear.", at_least=0.0, at_most=0.9
+    ),
+]
+RerollWear = Annotated[
+    float | None,
+    Field("The same for rail to be rolled anew; what is worn more is scrap.", at_least=0.0, at_most=0.9),
+]
 BoltMass = Annotated[
     float | None,
     Field(
@@ -97,6 +107,8 @@ class SalvageInput:
     relay_share: RelayShare
     reroll_share: RerollShare
     scrap_share: ScrapShare = None
+    relay_wear: RelayWear = None
+    reroll_wear: RerollWear = None
     old_rail_length: Annotated[
         float | None,
         Field(
@@ -210,7 +222,24 @@ class SalvageResult:
     lines: Annotated[tuple[Line, ...], Field("What comes out.")]
 
 
+def _by_wear(given: SalvageInput) -> tuple[float, float, float]:
+    """Return the class of the rail by its wear, as shares of relay, re-roll and scrap."""
+    if given.relay_share or given.reroll_share or given.scrap_share is not None:
+        reason = "give shares of the classes, or limits of wear that decide the class, not both"
+        raise refuse("relay_wear" if given.relay_wear is not None else "reroll_wear", reason=reason)
+    relay = -1.0 if given.relay_wear is None else given.relay_wear
+    reroll = relay if given.reroll_wear is None else given.reroll_wear
+    if reroll < relay:
+        reason = "rail to be rolled anew may be worn no less than rail to be laid again"
+        raise refuse("reroll_wear", reason=reason, value=given.reroll_wear, minimum=relay)
+    if given.worn_share <= relay + NOISE:
+        return 1.0, 0.0, 0.0
+    return (0.0, 1.0, 0.0) if given.worn_share <= reroll + NOISE else (0.0, 0.0, 1.0)
+
+
 def _shares(given: SalvageInput) -> tuple[float, float, float]:
+    if given.relay_wear is not None or given.reroll_wear is not None:
+        return _by_wear(given)
     rest = 1.0 - given.relay_share - given.reroll_share
     if given.scrap_share is None:
         if rest < -NOISE:
@@ -305,15 +334,16 @@ RULE = Rule(
     id="quantities.salvage",
     title="Salvage",
     summary=(
-        "Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts, "
-        "plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties renewed. "
+        "Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares or by limits of wear; "
+        "bars, bolts, plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; "
+        "ties renewed. "
         "Wear, classes and recovery are the user's: no published shares were found."
     ),
     formulas=(
         Formula("rail_length", "renewed rails times length", exact=False),
         Formula("rail_mass", "L * w * (1 - u)"),
-        Formula("relay_mass", "M * s_1"),
-        Formula("reroll_mass", "M * s_2"),
+        Formula("relay_mass", "M * s_1, or all of M where wear is within the limit for relay", exact=False),
+        Formula("reroll_mass", "M * s_2, or all of M where wear is within the limit for re-roll only", exact=False),
     ),
     cites=(
         Cite(

@@ -68,6 +68,31 @@ SpikesPerKeg = Annotated[
     float | None,
     Field("Spikes in a keg or bag.", above=0.0, at_most=1e5, taken=Taken("spike", "spikes", "count_per_keg")),
 ]
+PlateSpike = Annotated[
+    str | None,
+    Field(
+        "Catalogue id of what holds the plate only, such as a screw spike; left out: the same spike.",
+        taken=Taken("plate_spike", "spikes", "id"),
+    ),
+]
+PlateSpikeMass = Annotated[
+    float | None,
+    Field("Mass of one of them.", kind=Kind.MASS, above=0.0, at_most=10.0, taken=Taken("plate_spike", "spikes", "mass")),
+]
+PlateKegMass = Annotated[
+    float | None,
+    Field(
+        "Mass of a keg of them, where that of one is not known.",
+        kind=Kind.MASS,
+        above=0.0,
+        at_most=5000.0,
+        taken=Taken("plate_spike", "spikes", "keg_mass"),
+    ),
+]
+PlateSpikesPerKeg = Annotated[
+    float | None,
+    Field("Of them in a keg or bag.", above=0.0, at_most=1e5, taken=Taken("plate_spike", "spikes", "count_per_keg")),
+]
 
 
 @lean
@@ -85,6 +110,10 @@ class SpikesInput:
     spike_mass: SpikeMass = None
     keg_mass: KegMass = None
     per_keg: SpikesPerKeg = None
+    plate_spike: PlateSpike = None
+    plate_spike_mass: PlateSpikeMass = None
+    plate_keg_mass: PlateKegMass = None
+    plate_spikes_per_keg: PlateSpikesPerKeg = None
 
 
 @lean
@@ -121,7 +150,9 @@ class SpikesResult:
     joint_spikes: Annotated[float, Field("Further spikes at joint ties, unrounded.", symbol="n_j")]
     spikes: Annotated[float, Field("All spikes, unrounded.", symbol="n")]
     mass: Annotated[float | None, Field("Mass of all spikes.", kind=Kind.MASS)] = None
-    kegs: Annotated[float | None, Field("Kegs or bags, unrounded.")] = None
+    kegs: Annotated[
+        float | None, Field("Kegs or bags of the spike, unrounded; without those of another that holds the plate.")
+    ] = None
     bands: Annotated[tuple[SpikesInBand, ...], Field("Count by band of the pattern.")]
     sharp_curve_ties: Annotated[int, Field("Ties in curves sharper than the limit for the usual pattern.")]
     notes: Annotated[tuple[str, ...], Field("What to mind about this answer.")]
@@ -221,7 +252,15 @@ def evaluate(given: SpikesInput) -> SpikesResult:
             f"{sharp} ties stand in curves sharper than the usual pattern is meant for (MIL-HDBK-1005/6, 5.3.2: 6 degrees, "
             "955 ft radius): make sure that the pattern used here is meant for them."
         )
-    mass = mass_of(spikes, mass_each(given.spike_mass, given.keg_mass, given.per_keg))
+    own = spikes if given.plate_spike is None else spikes - plate_spikes
+    mass = mass_of(own, mass_each(given.spike_mass, given.keg_mass, given.per_keg))
+    lines = [packed(Line(item="spikes", product=given.product or "", net=Amount(float(own)), mass=mass), "keg", given.per_keg)]
+    if given.plate_spike is not None:
+        each = mass_each(given.plate_spike_mass, given.plate_keg_mass, given.plate_spikes_per_keg)
+        others = mass_of(plate_spikes, each)
+        line = Line(item="spikes", product=given.plate_spike, net=Amount(float(plate_spikes)), mass=others)
+        lines.append(packed(line, "keg", given.plate_spikes_per_keg))
+        mass = None if mass is None or others is None else mass + others
     return SpikesResult(
         rail_spikes=rail_spikes,
         plate_spikes=plate_spikes,
@@ -231,13 +270,11 @@ def evaluate(given: SpikesInput) -> SpikesResult:
         joint_spikes=joint_spikes,
         spikes=spikes,
         mass=mass,
-        kegs=None if given.per_keg is None else spikes / given.per_keg,
+        kegs=None if given.per_keg is None else own / given.per_keg,
         bands=bands,
         sharp_curve_ties=sharp,
         notes=tuple(notes),
-        lines=(
-            packed(Line(item="spikes", product=given.product or "", net=Amount(float(spikes)), mass=mass), "keg", given.per_keg),
-        ),
+        lines=tuple(lines),
     )
 
 

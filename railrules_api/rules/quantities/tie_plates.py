@@ -14,7 +14,7 @@ from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
-from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, ranges_of
+from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, packed, ranges_of
 from railrules_api.rules.quantities.lines import Line
 
 if TYPE_CHECKING:
@@ -54,6 +54,7 @@ PlateBaseMost = Annotated[
         taken=Taken("plate", "tie-plates", "base_width_most"),
     ),
 ]
+PlatesPerBundle = Annotated[float | None, Field("Plates in a bundle, as the mill ships them.", above=0.0, at_most=1e5)]
 RailBase = Annotated[
     float | None,
     Field(
@@ -80,6 +81,7 @@ class TiePlatesInput:
     plate_rail_base_least: PlateBaseLeast = None
     plate_rail_base: PlateBaseMost = None
     rail_base: RailBase = None
+    per_bundle: PlatesPerBundle = None
 
 
 @lean
@@ -92,6 +94,7 @@ class TiePlatesResult:
     plates_new: Annotated[int, Field("Plates to order; none where those in track are used again.")]
     plates_left: Annotated[int, Field("Plates that lie under the left rail.")]
     plates_right: Annotated[int, Field("Plates that lie under the right rail.")]
+    bundles: Annotated[float | None, Field("Bundles of new plates of both hands, unrounded.")] = None
     mass: Annotated[float | None, Field("Mass of the plates that lie in track.", kind=Kind.MASS)] = None
     checks: Annotated[tuple[Check, ...], Field("Whether the plate takes the base of the rail.")]
     note: Annotated[str | None, Field("Why none is counted, where none is.")] = None
@@ -140,7 +143,8 @@ def _lines(given: TiePlatesInput, left: int, right: int) -> Iterator[Line]:
     for item, count in counts.items():
         if not given.reused and (count or not given.handed):
             mass = mass_of(count, given.plate_mass)
-            yield Line(item=item, product=given.product or "", net=Amount(float(count)), mass=mass)
+            line = Line(item=item, product=given.product or "", net=Amount(float(count)), mass=mass)
+            yield packed(line, "bundle", given.per_bundle)
 
 
 def evaluate(given: TiePlatesInput) -> TiePlatesResult:
@@ -152,12 +156,14 @@ def evaluate(given: TiePlatesInput) -> TiePlatesResult:
     ties = sum(part.count for part in ranges_of(given.stretch))
     seats = ties * rail_count(given.stretch.rails) if given.tie_kind == "wood" else 0
     left, right = _hands(given.stretch, seats)
+    new = 0 if given.reused else seats
     return TiePlatesResult(
         seats=seats,
         plates=seats,
-        plates_new=0 if given.reused else seats,
+        plates_new=new,
         plates_left=left,
         plates_right=right,
+        bundles=None if given.per_bundle is None else new / given.per_bundle,
         mass=mass_of(seats, given.plate_mass),
         checks=_fit(given.rail_base, given.plate_rail_base_least, given.plate_rail_base),
         note=held_by_others(given.tie_kind, "tie plates"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
@@ -23,10 +24,14 @@ from railrules_api.rules.quantities.given import (
 from railrules_api.rules.quantities.lines import Line
 
 HoleFilling = Annotated[Literal["plugs", "compound"], Field("What fills the holes.", default="hole-filling")]
+HoleShape = Annotated[
+    Literal["square", "round"],
+    Field("Shape of a hole: square of a cut spike, round of a screw spike or a bored one.", default="hole-shape"),
+]
 HoleSide = Annotated[
     float,
     Field(
-        "Side of a square spike hole.",
+        "Side of a square spike hole, or diameter of a round one.",
         kind=Kind.LENGTH,
         symbol="a",
         above=0.0,
@@ -65,6 +70,7 @@ class TiePlugsInput:
     renewed_share: RenewedShare
     old_spikes_per_plate: OldSpikesPerPlate
     filling: HoleFilling
+    hole_shape: HoleShape
     hole_side: HoleSide
     hole_depth: HoleDepth
     compound_waste: CompoundWaste
@@ -81,6 +87,7 @@ class TiePlugsResult:
     holes: Annotated[float, Field("Old spike holes to fill.", symbol="n")]
     plugs: Annotated[float, Field("Plugs, if plugs fill them.")]
     bundles: Annotated[float | None, Field("Bundles of plugs, unrounded.")] = None
+    hole_volume: Annotated[float, Field("Volume of one hole.", kind=Kind.VOLUME, symbol="v", answer=("in3", "l"))]
     compound: Annotated[float, Field("Compound, if compound fills them.", kind=Kind.VOLUME)]
     note: Annotated[str | None, Field("Why none is counted, where none is.")] = None
     lines: Annotated[tuple[Line, ...], Field("Plugs or compound to order.")]
@@ -95,7 +102,8 @@ def evaluate(given: TiePlugsInput) -> TiePlugsResult:
     ties = sum(part.count for part in ranges_of(given.stretch)) if given.tie_kind == "wood" else 0
     seats = kept_ties(ties, given.renewed_share) * rail_count(given.stretch.rails)
     holes = seats * given.old_spikes_per_plate
-    compound = holes * given.hole_side**2 * given.hole_depth * (1.0 + given.compound_waste)
+    hole = given.hole_side**2 * given.hole_depth * (math.pi / 4.0 if given.hole_shape == "round" else 1.0)
+    compound = holes * hole * (1.0 + given.compound_waste)
     if given.filling == "plugs":
         line = packed(Line(item="tie-plugs", product=given.product or "", net=Amount(holes)), "bundle", given.per_bundle)
     else:
@@ -105,6 +113,7 @@ def evaluate(given: TiePlugsInput) -> TiePlugsResult:
         holes=holes,
         plugs=holes,
         bundles=None if given.per_bundle is None else holes / given.per_bundle,
+        hole_volume=hole,
         compound=compound,
         note=held_by_others(given.tie_kind, "spike holes"),
         lines=(line,),
@@ -122,7 +131,8 @@ RULE = Rule(
         Formula("seats", "(ties - ties renewed) times renewed rails, on wood ties", exact=False),
         Formula("holes", "n_s * k_old"),
         Formula("plugs", "n"),
-        Formula("compound", "n * a ** 2 * d * (1 + w)"),
+        Formula("hole_volume", "a ** 2 * d of a square hole, pi / 4 times that of a round one", exact=False),
+        Formula("compound", "n * v * (1 + w)"),
     ),
     cites=(
         Cite("tr0670", "3.21: holes of pulled spikes are filled with plugs", "published"),

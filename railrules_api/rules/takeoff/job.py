@@ -26,29 +26,53 @@ from railrules_api.rules.quantities.given import (
 )
 from railrules_api.rules.quantities.loads import Vehicle
 from railrules_api.rules.quantities.plate_pins import PinMass, PinnedEvery, PinProduct, PinsPerPlate
-from railrules_api.rules.quantities.preservative import AdzeMargin, Coats, Coverage
+from railrules_api.rules.quantities.preservative import (
+    AdzeMargin,
+    Coats,
+    Coverage,
+    CoverageRough,
+    CoverageSmooth,
+    CoverageSprayed,
+    DrumVolume,
+    PreservativeProduct,
+    Surface,
+)
 from railrules_api.rules.quantities.salvage import (
     BoltMass,
     PlatedShare,
     RecoveredShare,
     RelayShare,
+    RelayWear,
     RerollShare,
+    RerollWear,
     ScrapShare,
     WornShare,
 )
-from railrules_api.rules.quantities.spikes import KegMass, SharpCurveRadius, SpikeMass, SpikeProduct, SpikesPerKeg
+from railrules_api.rules.quantities.spikes import (
+    KegMass,
+    PlateKegMass,
+    PlateSpike,
+    PlateSpikeMass,
+    PlateSpikesPerKeg,
+    SharpCurveRadius,
+    SpikeMass,
+    SpikeProduct,
+    SpikesPerKeg,
+)
 from railrules_api.rules.quantities.tie_plates import (
     Handed,
     PlateBaseLeast,
     PlateBaseMost,
     PlateMass,
     PlateProduct,
+    PlatesPerBundle,
     RailBase,
 )
 from railrules_api.rules.quantities.tie_plugs import (
     CompoundWaste,
     HoleDepth,
     HoleFilling,
+    HoleShape,
     HoleSide,
     PlugProduct,
     PlugsPerBundle,
@@ -121,6 +145,8 @@ class OldTrack:
     relay_share: RelayShare
     reroll_share: RerollShare
     scrap_share: ScrapShare = None
+    relay_wear: RelayWear = None
+    reroll_wear: RerollWear = None
     recovered_share: RecoveredShare
 
 
@@ -167,6 +193,7 @@ class NewTrack:
     plate_mass: PlateMass = None
     plate_base_least: PlateBaseLeast = None
     plate_base_most: PlateBaseMost = None
+    plates_per_bundle: PlatesPerBundle = None
     plate_length: Annotated[
         float | None,
         Field(
@@ -184,13 +211,24 @@ class NewTrack:
     adze_margin: AdzeMargin
     preservative_coats: Coats
     preservative_coverage: Coverage
+    preservative_surface: Surface = None
+    preservative_id: PreservativeProduct = None
+    coverage_rough: CoverageRough = None
+    coverage_smooth: CoverageSmooth = None
+    coverage_sprayed: CoverageSprayed = None
+    drum_volume: DrumVolume = None
     spikes: NewSpikes
     sharp_curve_radius: SharpCurveRadius
     spike_id: SpikeProduct = None
     spike_mass: SpikeMass = None
     keg_mass: KegMass = None
     spikes_per_keg: SpikesPerKeg = None
+    plate_spike: PlateSpike = None
+    plate_spike_mass: PlateSpikeMass = None
+    plate_keg_mass: PlateKegMass = None
+    plate_spikes_per_keg: PlateSpikesPerKeg = None
     hole_filling: HoleFilling
+    hole_shape: HoleShape
     hole_side: HoleSide
     hole_depth: HoleDepth
     compound_waste: CompoundWaste

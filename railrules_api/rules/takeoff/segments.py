@@ -325,6 +325,7 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
             plate_rail_base_least=new.plate_base_least,
             plate_rail_base=new.plate_base_most,
             rail_base=new.base_width,
+            per_bundle=new.plates_per_bundle,
         ),
     )
     fits = _compatibility(segment)
@@ -344,6 +345,10 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
             spike_mass=new.spike_mass,
             keg_mass=new.keg_mass,
             per_keg=new.spikes_per_keg,
+            plate_spike=new.plate_spike,
+            plate_spike_mass=new.plate_spike_mass,
+            plate_keg_mass=new.plate_keg_mass,
+            plate_spikes_per_keg=new.plate_spikes_per_keg,
         ),
     )
     yield Question(
@@ -355,6 +360,7 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
             renewed_share=share,
             old_spikes_per_plate=old.spikes_per_plate,
             filling=new.hole_filling,
+            hole_shape=new.hole_shape,
             hole_side=new.hole_side,
             hole_depth=new.hole_depth,
             compound_waste=new.compound_waste,
@@ -388,6 +394,12 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
                 adze_margin=new.adze_margin,
                 coats=new.preservative_coats,
                 coverage=new.preservative_coverage,
+                surface=new.preservative_surface,
+                product=new.preservative_id,
+                coverage_rough=new.coverage_rough,
+                coverage_smooth=new.coverage_smooth,
+                coverage_sprayed=new.coverage_sprayed,
+                drum_volume=new.drum_volume,
             ),
         )
     yield Question(
@@ -402,6 +414,8 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
             relay_share=old.relay_share,
             reroll_share=old.reroll_share,
             scrap_share=old.scrap_share,
+            relay_wear=old.relay_wear,
+            reroll_wear=old.reroll_wear,
             old_rail_length=old.rail_length,
             bars_per_joint=old.bars_per_joint,
             bolts_per_joint=old.bolts_per_joint,
