@@ -255,15 +255,17 @@ def _shares(given: SalvageInput) -> tuple[float, float, float]:
     return given.relay_share, given.reroll_share, given.scrap_share
 
 
-def anchors_recovered(stretch: Stretch, pattern: AnchorPattern | None, recovered_share: float) -> float:
+def anchors_recovered(
+    stretch: Stretch, pattern: AnchorPattern | None, recovered_share: float, *, pattern_field: str = "old_anchors"
+) -> float:
     """Return the old anchors that come off and are recovered, unrounded.
 
     Raises:
-        RefusedError: the stretch or the pattern contradicts itself; paths begin with `stretch` or `old_anchors`.
+        RefusedError: the stretch or the pattern contradicts itself; paths begin with `stretch` or the pattern's field.
     """
     if pattern is None:
         return 0.0
-    runs = anchored_runs(stretch, pattern, pattern_field="old_anchors")
+    runs = anchored_runs(stretch, pattern, pattern_field=pattern_field)
     return sum(run.held.anchors for run in runs) * rail_count(stretch.rails) * recovered_share
 
 

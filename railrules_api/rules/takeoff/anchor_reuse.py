@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
-from railrules_api.domain.errors import below
+from railrules_api.domain.errors import RefusedError, below
 from railrules_api.rules.quantities import anchor_reuse, anchors, salvage
+from railrules_api.rules.takeoff.places import in_segment
 from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, anchors_input
 
 if TYPE_CHECKING:
@@ -28,9 +29,16 @@ class Pool(NamedTuple):
 
 def _place(part: Part) -> anchor_reuse.AnchorPlace:
     old, new = part.segment.old, part.segment.new
+    asked = anchors_input(part)
+    try:
+        needed = anchors.evaluate(asked).anchors
+    except RefusedError as error:
+        raise in_segment(error, anchors.RULE, asked, part.segment) from error
+    with below("old"):
+        recovered = salvage.anchors_recovered(part.stretch, old.anchors, old.recovered_share, pattern_field="anchors")
     return anchor_reuse.AnchorPlace(
-        needed=float(anchors.evaluate(anchors_input(part)).anchors),
-        recovered=salvage.anchors_recovered(part.stretch, old.anchors, old.recovered_share),
+        needed=float(needed),
+        recovered=recovered,
         fit_share=new.anchors_reapplied_share,
         rail_base=new.base_width,
         old_rail_base=old.base_width,

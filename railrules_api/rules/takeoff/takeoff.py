@@ -7,7 +7,7 @@ from math import fsum
 from typing import TYPE_CHECKING, Annotated, Any, NamedTuple
 
 from railrules_api.domain.amounts import SMALL
-from railrules_api.domain.errors import below, refuse
+from railrules_api.domain.errors import RefusedError, below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.laying import lay
@@ -20,7 +20,7 @@ from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
 from railrules_api.rules.sections import compatibility
-from railrules_api.rules.takeoff import anchor_reuse, hauling, masses, money, rail, safety, stability, work_plan
+from railrules_api.rules.takeoff import anchor_reuse, hauling, masses, money, places, rail, safety, stability, work_plan
 from railrules_api.rules.takeoff.book import Book, JobCheck, JobLine
 from railrules_api.rules.takeoff.job import Job
 from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, check_job, parts_of, questions
@@ -122,14 +122,17 @@ def _segment(part: Part, again: AnchorsAgain | None, book: Book, gang: work_plan
     found: dict[str, Any] = {}
     segment = part.segment
     for rule, of, given in questions(part, found, again):
-        if rule is work.RULE:
-            # only what is added up for the plan of the whole job is wanted; the segment's own plan when somebody asks to see it
-            gang.add(given)
-            book.workings.append(Working(rule, of, given))
-        elif rule is compatibility.RULE:
-            found[rule.id] = book.ask_once(rule, of, given)
-        else:
-            found[rule.id] = book.ask(rule, of, given)
+        try:
+            if rule is work.RULE:
+                # only what is added up for the plan of the whole job is wanted; the segment's own when somebody asks to see it
+                gang.add(given)
+                book.workings.append(Working(rule, of, given))
+            elif rule is compatibility.RULE:
+                found[rule.id] = book.ask_once(rule, of, given)
+            else:
+                found[rule.id] = book.ask(rule, of, given)
+        except RefusedError as error:
+            raise places.in_segment(error, rule, given, segment) from error
     counted: ties.TiesResult = found[ties.RULE.id]
     held: anchors.AnchorsResult = found[anchors.RULE.id]
     notes = [note for answer in found.values() for note in getattr(answer, "notes", ())]
@@ -154,8 +157,8 @@ def _named(section: rail.Section) -> str:
 
 def _rail(group: rail.Group, job: Job, book: Book) -> RailPlan:
     of, supply = _named(group.section), job.supply
-    with below("supply"):
-        asked = rail.supply_input(group, supply)
+    asked = rail.supply_input(group, supply)
+    try:
         # two rules tell of one layout, and nothing of a takeoff takes longer than to find it
         layout = lay(asked)
         made = rail_supply.counted(asked, layout)
@@ -167,6 +170,10 @@ def _rail(group: rail.Group, job: Job, book: Book) -> RailPlan:
         left = rail.joints_input(group, supply, made)
         any_left = left.plain or left.insulated or left.compromise
         joints = book.ask(closing_joints.RULE, of, left) if any_left else None
+    except RefusedError as error:
+        own = {segment.name for segment in group.segments}
+        segments = [(position, segment) for position, segment in enumerate(job.segments) if segment.name in own]
+        raise places.in_supply(error, asked.runs, segments) from error
     return RailPlan(of=of, supply=made, joints=joints, layout=laid, trains=hauled)
 
 
