@@ -356,10 +356,11 @@ def test_500_rows_of_a_workbook_are_read_and_answered(tmp_path: Path, book: Any,
             rows.append([None] * 4)
     path = filled(book, tmp_path / "line.xlsx", segments=rows)
     job_path = written(tmp_path, JOB, "job.toml")
-    body, table = job(job_path, [path])
-    assert len(body["segments"]) == 500
-    assert body["segments"][499]["end"] == {"value": 60.0, "unit": "mi"}
-    assert table.where("/segments/499/end") == "line.xlsx, sheet segments, row 511, column C (end [mi])"
+    found = read(job_path, path)
+    assert isinstance(found.request["segments"], list)
+    assert len(found.request["segments"]) == 500
+    assert found.request["segments"][499]["end"] == {"value": 60.0, "unit": "mi"}
+    assert found.where("/segments/499/end") == "line.xlsx, sheet segments, row 511, column C (end [mi])"
     assert main(["takeoff", str(job_path), "--segments", str(path)]) == GOOD
     assert "500 segments, 264,000 ft of track" in capsys.readouterr().out
     # the mistakes that people make are told with sheet, row and column among 500 rows as among three
@@ -368,7 +369,7 @@ def test_500_rows_of_a_workbook_are_read_and_answered(tmp_path: Path, book: Any,
     rows[450][0] = "segment 7"
     told = filled(pytest.importorskip("openpyxl").Workbook(), tmp_path / "line.xlsx", segments=rows)
     with pytest.raises(SpreadsheetError) as refused:
-        job(job_path, [told])
+        read(job_path, told)
     complaints = str(refused.value).splitlines()
     assert [line.split(":")[0] for line in complaints] == [
         "line.xlsx, sheet segments, row 301, column B (begin [mi])",

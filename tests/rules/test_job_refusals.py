@@ -29,9 +29,10 @@ def first(change: Callable[[Tree], object]) -> Callable[[Tree], object]:
     return lambda job: change(job["segments"][0])
 
 
-def in_place_of(record: Tree, name: str, **values: Any) -> None:
+def in_place_of(record: Tree, name: str, **values: Any) -> Tree:
     record.pop(name, None)
     record.update(values)
+    return record
 
 
 CASES: list[tuple[str, Callable[[Tree], object], str]] = [

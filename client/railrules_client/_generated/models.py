@@ -3461,11 +3461,21 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         plate_mass: Mass of one plate.
         plate_base_least: Narrowest rail base that the plate takes.
         plate_base_most: Widest rail base that the plate takes.
+        plates_per_bundle: Plates in a bundle, as the mill ships them. More than 0, at most 100,000.
         plate_length: Length of a plate along the tie, for the adzed area.
         plate_width: Width of a plate along the rail; without it and the length no adzing is counted.
         adze_margin: Adzed beyond the plate on each side.
         preservative_coats: Coats. At least 0, at most 10.
-        preservative_coverage: Area that a volume covers once.
+        preservative_coverage: Area that a volume covers once; stands back where a surface is named.
+        preservative_surface: Surface, of which the preservative's own coverage is taken; adzed wood is rough. Left out:
+            `coverage` holds.
+        preservative: Row of the catalogue table `preservatives` that supplies what is not given here. Not empty, at
+            most 80 characters.
+        preservative_id: Catalogue id of the preservative. At most 200 characters.
+        coverage_rough: Its coverage of rough wood.
+        coverage_smooth: Its coverage of smooth wood.
+        coverage_sprayed: Its coverage when sprayed.
+        drum_volume: What a drum of it holds.
         spike_pattern: Row of the catalogue table `spike-patterns` that supplies what is not given here. Not empty, at
             most 80 characters.
         spikes: Spikes per plate of the new track.
@@ -3476,8 +3486,14 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         spike_mass: Mass of one spike.
         keg_mass: Mass of a keg or bag, where that of one spike is not known.
         spikes_per_keg: Spikes in a keg or bag. More than 0, at most 100,000.
+        plate_spike: Row of the catalogue table `spikes` that supplies what is not given here. Not empty, at most 80
+            characters.
+        plate_spike_mass: Mass of one of them.
+        plate_keg_mass: Mass of a keg of them, where that of one is not known.
+        plate_spikes_per_keg: Of them in a keg or bag. More than 0, at most 100,000.
         hole_filling: What fills the holes.
-        hole_side: Side of a square spike hole.
+        hole_shape: Shape of a hole: square of a cut spike, round of a screw spike or a bored one.
+        hole_side: Side of a square spike hole, or diameter of a round one.
         hole_depth: Depth of a spike hole.
         compound_waste: Compound lost, as a share of what the holes take. At least 0, at most 5.
         plug: Row of the catalogue table `tie-plugs` that supplies what is not given here. Not empty, at most 80
@@ -3526,11 +3542,19 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     plate_mass: Mass | UnsetType = UNSET
     plate_base_least: Length | UnsetType = UNSET
     plate_base_most: Length | UnsetType = UNSET
+    plates_per_bundle: float | UnsetType = UNSET
     plate_length: Length | UnsetType = UNSET
     plate_width: Length | UnsetType = UNSET
     adze_margin: Length | UnsetType = UNSET
     preservative_coats: int | UnsetType = UNSET
     preservative_coverage: Coverage | UnsetType = UNSET
+    preservative_surface: Literal["rough", "smooth", "sprayed"] | UnsetType = UNSET
+    preservative: str | UnsetType = UNSET
+    preservative_id: str | UnsetType = UNSET
+    coverage_rough: Coverage | UnsetType = UNSET
+    coverage_smooth: Coverage | UnsetType = UNSET
+    coverage_sprayed: Coverage | UnsetType = UNSET
+    drum_volume: Volume | UnsetType = UNSET
     spike_pattern: str | UnsetType = UNSET
     spikes: SpikePattern | UnsetType = UNSET
     sharp_curve_radius: Length | UnsetType = UNSET
@@ -3539,7 +3563,12 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     spike_mass: Mass | UnsetType = UNSET
     keg_mass: Mass | UnsetType = UNSET
     spikes_per_keg: float | UnsetType = UNSET
+    plate_spike: str | UnsetType = UNSET
+    plate_spike_mass: Mass | UnsetType = UNSET
+    plate_keg_mass: Mass | UnsetType = UNSET
+    plate_spikes_per_keg: float | UnsetType = UNSET
     hole_filling: Literal["compound", "plugs"] | UnsetType = UNSET
+    hole_shape: Literal["round", "square"] | UnsetType = UNSET
     hole_side: Length | UnsetType = UNSET
     hole_depth: Length | UnsetType = UNSET
     compound_waste: float | UnsetType = UNSET
@@ -3589,11 +3618,19 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             plate_mass: Mass | Measured | UnsetType = UNSET,
             plate_base_least: Length | Measured | UnsetType = UNSET,
             plate_base_most: Length | Measured | UnsetType = UNSET,
+            plates_per_bundle: float | UnsetType = UNSET,
             plate_length: Length | Measured | UnsetType = UNSET,
             plate_width: Length | Measured | UnsetType = UNSET,
             adze_margin: Length | Measured | UnsetType = UNSET,
             preservative_coats: int | UnsetType = UNSET,
             preservative_coverage: Coverage | Measured | UnsetType = UNSET,
+            preservative_surface: Literal["rough", "smooth", "sprayed"] | UnsetType = UNSET,
+            preservative: str | UnsetType = UNSET,
+            preservative_id: str | UnsetType = UNSET,
+            coverage_rough: Coverage | Measured | UnsetType = UNSET,
+            coverage_smooth: Coverage | Measured | UnsetType = UNSET,
+            coverage_sprayed: Coverage | Measured | UnsetType = UNSET,
+            drum_volume: Volume | Measured | UnsetType = UNSET,
             spike_pattern: str | UnsetType = UNSET,
             spikes: SpikePattern | UnsetType = UNSET,
             sharp_curve_radius: Length | Measured | UnsetType = UNSET,
@@ -3602,7 +3639,12 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             spike_mass: Mass | Measured | UnsetType = UNSET,
             keg_mass: Mass | Measured | UnsetType = UNSET,
             spikes_per_keg: float | UnsetType = UNSET,
+            plate_spike: str | UnsetType = UNSET,
+            plate_spike_mass: Mass | Measured | UnsetType = UNSET,
+            plate_keg_mass: Mass | Measured | UnsetType = UNSET,
+            plate_spikes_per_keg: float | UnsetType = UNSET,
             hole_filling: Literal["compound", "plugs"] | UnsetType = UNSET,
+            hole_shape: Literal["round", "square"] | UnsetType = UNSET,
             hole_side: Length | Measured | UnsetType = UNSET,
             hole_depth: Length | Measured | UnsetType = UNSET,
             compound_waste: float | UnsetType = UNSET,
@@ -3649,9 +3691,15 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
                 "plate_width": Length.of,
                 "adze_margin": Length.of,
                 "preservative_coverage": Coverage.of,
+                "coverage_rough": Coverage.of,
+                "coverage_smooth": Coverage.of,
+                "coverage_sprayed": Coverage.of,
+                "drum_volume": Volume.of,
                 "sharp_curve_radius": Length.of,
                 "spike_mass": Mass.of,
                 "keg_mass": Mass.of,
+                "plate_spike_mass": Mass.of,
+                "plate_keg_mass": Mass.of,
                 "hole_side": Length.of,
                 "hole_depth": Length.of,
                 "pin_mass": Mass.of,
@@ -3720,6 +3768,9 @@ class OldTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
         relay_share: Share of the rail fit to be laid again. At least 0, at most 1.
         reroll_share: Share fit to be rolled anew. At least 0, at most 1.
         scrap_share: Share that is scrap; left out: the rest. At least 0, at most 1.
+        relay_wear: Most of the rail's mass worn away at which it is fit to be laid again, for its class by wear. At
+            least 0, at most 0.9.
+        reroll_wear: The same for rail to be rolled anew; what is worn more is scrap. At least 0, at most 0.9.
         recovered_share: Share of the bars, bolts, plates, spikes and anchors that is recovered. At least 0, at most 1.
     """
 
@@ -3755,6 +3806,8 @@ class OldTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     relay_share: float | UnsetType = UNSET
     reroll_share: float | UnsetType = UNSET
     scrap_share: float | UnsetType = UNSET
+    relay_wear: float | UnsetType = UNSET
+    reroll_wear: float | UnsetType = UNSET
     recovered_share: float | UnsetType = UNSET
 
     if TYPE_CHECKING:
@@ -3794,6 +3847,8 @@ class OldTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             relay_share: float | UnsetType = UNSET,
             reroll_share: float | UnsetType = UNSET,
             scrap_share: float | UnsetType = UNSET,
+            relay_wear: float | UnsetType = UNSET,
+            reroll_wear: float | UnsetType = UNSET,
             recovered_share: float | UnsetType = UNSET,
         ) -> None: ...
 
@@ -4294,7 +4349,16 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         plate_width: Width of a plate, along the rail.
         adze_margin: Adzed beyond the plate on each side.
         coats: Coats. At least 0, at most 10.
-        coverage: Area that a volume covers once.
+        coverage: Area that a volume covers once; stands back where a surface is named.
+        surface: Surface, of which the preservative's own coverage is taken; adzed wood is rough. Left out: `coverage`
+            holds.
+        preservative: Row of the catalogue table `preservatives` that supplies what is not given here. Not empty, at
+            most 80 characters.
+        product: Catalogue id of the preservative. At most 200 characters.
+        coverage_rough: Its coverage of rough wood.
+        coverage_smooth: Its coverage of smooth wood.
+        coverage_sprayed: Its coverage when sprayed.
+        drum_volume: What a drum of it holds.
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
@@ -4310,6 +4374,13 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
     adze_margin: Length | UnsetType = UNSET
     coats: int | UnsetType = UNSET
     coverage: Coverage | UnsetType = UNSET
+    surface: Literal["rough", "smooth", "sprayed"] | UnsetType = UNSET
+    preservative: str | UnsetType = UNSET
+    product: str | UnsetType = UNSET
+    coverage_rough: Coverage | UnsetType = UNSET
+    coverage_smooth: Coverage | UnsetType = UNSET
+    coverage_sprayed: Coverage | UnsetType = UNSET
+    drum_volume: Volume | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
@@ -4329,6 +4400,13 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
             adze_margin: Length | Measured | UnsetType = UNSET,
             coats: int | UnsetType = UNSET,
             coverage: Coverage | Measured | UnsetType = UNSET,
+            surface: Literal["rough", "smooth", "sprayed"] | UnsetType = UNSET,
+            preservative: str | UnsetType = UNSET,
+            product: str | UnsetType = UNSET,
+            coverage_rough: Coverage | Measured | UnsetType = UNSET,
+            coverage_smooth: Coverage | Measured | UnsetType = UNSET,
+            coverage_sprayed: Coverage | Measured | UnsetType = UNSET,
+            drum_volume: Volume | Measured | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
@@ -4343,6 +4421,10 @@ class PreservativeRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
                 "plate_width": Length.of,
                 "adze_margin": Length.of,
                 "coverage": Coverage.of,
+                "coverage_rough": Coverage.of,
+                "coverage_smooth": Coverage.of,
+                "coverage_sprayed": Coverage.of,
+                "drum_volume": Volume.of,
             },
         )
 
@@ -4354,7 +4436,9 @@ class PreservativeResult(Answered, frozen=True, kw_only=True, repr_omit_defaults
         seats: Tie seats adzed: ties that stay, at renewed rails, on wood ties.
         area_per_seat: Bared area of one seat.
         area: Bared area of all seats.
+        coverage_used: Area that a volume covers once, as used.
         volume: Preservative.
+        drums: Drums of it, unrounded.
         note: Why none is counted, where none is.
         lines: Preservative to order, and seats to adze.
     """
@@ -4362,7 +4446,9 @@ class PreservativeResult(Answered, frozen=True, kw_only=True, repr_omit_defaults
     seats: float
     area_per_seat: Area
     area: Area
+    coverage_used: Coverage
     volume: Volume
+    drums: float | UnsetType = UNSET
     note: str | UnsetType = UNSET
     lines: list[Line]
 
@@ -5401,6 +5487,9 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         relay_share: Share of the rail fit to be laid again. At least 0, at most 1.
         reroll_share: Share fit to be rolled anew. At least 0, at most 1.
         scrap_share: Share that is scrap; left out: the rest. At least 0, at most 1.
+        relay_wear: Most of the rail's mass worn away at which it is fit to be laid again, for its class by wear. At
+            least 0, at most 0.9.
+        reroll_wear: The same for rail to be rolled anew; what is worn more is scrap. At least 0, at most 0.9.
         old_rail_length: Length of one old rail; left out: the old track has no joints.
         bars_per_joint: Bars to a joint. At least 1, at most 4.
         old_joint_bar: Row of the catalogue table `joint-bars` that supplies what is not given here. Not empty, at most
@@ -5447,6 +5536,8 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     relay_share: float | UnsetType = UNSET
     reroll_share: float | UnsetType = UNSET
     scrap_share: float | UnsetType = UNSET
+    relay_wear: float | UnsetType = UNSET
+    reroll_wear: float | UnsetType = UNSET
     old_rail_length: Length | UnsetType = UNSET
     bars_per_joint: int | UnsetType = UNSET
     old_joint_bar: str | UnsetType = UNSET
@@ -5490,6 +5581,8 @@ class SalvageRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
             relay_share: float | UnsetType = UNSET,
             reroll_share: float | UnsetType = UNSET,
             scrap_share: float | UnsetType = UNSET,
+            relay_wear: float | UnsetType = UNSET,
+            reroll_wear: float | UnsetType = UNSET,
             old_rail_length: Length | Measured | UnsetType = UNSET,
             bars_per_joint: int | UnsetType = UNSET,
             old_joint_bar: str | UnsetType = UNSET,
@@ -6536,6 +6629,11 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         spike_mass: Mass of one spike.
         keg_mass: Mass of a keg or bag, where that of one spike is not known.
         per_keg: Spikes in a keg or bag. More than 0, at most 100,000.
+        plate_spike: Row of the catalogue table `spikes` that supplies what is not given here. Not empty, at most 80
+            characters.
+        plate_spike_mass: Mass of one of them.
+        plate_keg_mass: Mass of a keg of them, where that of one is not known.
+        plate_spikes_per_keg: Of them in a keg or bag. More than 0, at most 100,000.
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
@@ -6554,6 +6652,10 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     spike_mass: Mass | UnsetType = UNSET
     keg_mass: Mass | UnsetType = UNSET
     per_keg: float | UnsetType = UNSET
+    plate_spike: str | UnsetType = UNSET
+    plate_spike_mass: Mass | UnsetType = UNSET
+    plate_keg_mass: Mass | UnsetType = UNSET
+    plate_spikes_per_keg: float | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
@@ -6576,6 +6678,10 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             spike_mass: Mass | Measured | UnsetType = UNSET,
             keg_mass: Mass | Measured | UnsetType = UNSET,
             per_keg: float | UnsetType = UNSET,
+            plate_spike: str | UnsetType = UNSET,
+            plate_spike_mass: Mass | Measured | UnsetType = UNSET,
+            plate_keg_mass: Mass | Measured | UnsetType = UNSET,
+            plate_spikes_per_keg: float | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
@@ -6590,6 +6696,8 @@ class SpikesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
                 "sharp_curve_radius": Length.of,
                 "spike_mass": Mass.of,
                 "keg_mass": Mass.of,
+                "plate_spike_mass": Mass.of,
+                "plate_keg_mass": Mass.of,
             },
         )
 
@@ -6606,7 +6714,7 @@ class SpikesResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=True)
         joint_spikes: Further spikes at joint ties, unrounded.
         spikes: All spikes, unrounded.
         mass: Mass of all spikes.
-        kegs: Kegs or bags, unrounded.
+        kegs: Kegs or bags of the spike, unrounded; without those of another that holds the plate.
         bands: Count by band of the pattern.
         sharp_curve_ties: Ties in curves sharper than the limit for the usual pattern.
         notes: What to mind about this answer.
@@ -7652,6 +7760,7 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
         section: Row of the catalogue table `rail-sections` that supplies what is not given here. Not empty, at most 80
             characters.
         rail_base: Width of the new rail's base.
+        per_bundle: Plates in a bundle, as the mill ships them. More than 0, at most 100,000.
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
@@ -7669,6 +7778,7 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     plate_rail_base: Length | UnsetType = UNSET
     section: str | UnsetType = UNSET
     rail_base: Length | UnsetType = UNSET
+    per_bundle: float | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
@@ -7690,6 +7800,7 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             plate_rail_base: Length | Measured | UnsetType = UNSET,
             section: str | UnsetType = UNSET,
             rail_base: Length | Measured | UnsetType = UNSET,
+            per_bundle: float | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
@@ -7717,6 +7828,7 @@ class TiePlatesResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tr
         plates_new: Plates to order; none where those in track are used again.
         plates_left: Plates that lie under the left rail.
         plates_right: Plates that lie under the right rail.
+        bundles: Bundles of new plates of both hands, unrounded.
         mass: Mass of the plates that lie in track.
         checks: Whether the plate takes the base of the rail.
         note: Why none is counted, where none is.
@@ -7728,6 +7840,7 @@ class TiePlatesResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tr
     plates_new: int
     plates_left: int
     plates_right: int
+    bundles: float | UnsetType = UNSET
     mass: Mass | UnsetType = UNSET
     checks: list[Check]
     note: str | UnsetType = UNSET
@@ -7769,7 +7882,8 @@ class TiePlugsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
         renewed_share: Share of the ties that is renewed. At least 0, at most 1.
         old_spikes_per_plate: Spikes pulled at each tie plate of the old track, on average. At least 0, at most 16.
         filling: What fills the holes.
-        hole_side: Side of a square spike hole.
+        hole_shape: Shape of a hole: square of a cut spike, round of a screw spike or a bored one.
+        hole_side: Side of a square spike hole, or diameter of a round one.
         hole_depth: Depth of a spike hole.
         compound_waste: Compound lost, as a share of what the holes take. At least 0, at most 5.
         plug: Row of the catalogue table `tie-plugs` that supplies what is not given here. Not empty, at most 80
@@ -7787,6 +7901,7 @@ class TiePlugsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     renewed_share: float | UnsetType = UNSET
     old_spikes_per_plate: float | UnsetType = UNSET
     filling: Literal["compound", "plugs"] | UnsetType = UNSET
+    hole_shape: Literal["round", "square"] | UnsetType = UNSET
     hole_side: Length | UnsetType = UNSET
     hole_depth: Length | UnsetType = UNSET
     compound_waste: float | UnsetType = UNSET
@@ -7808,6 +7923,7 @@ class TiePlugsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             renewed_share: float | UnsetType = UNSET,
             old_spikes_per_plate: float | UnsetType = UNSET,
             filling: Literal["compound", "plugs"] | UnsetType = UNSET,
+            hole_shape: Literal["round", "square"] | UnsetType = UNSET,
             hole_side: Length | Measured | UnsetType = UNSET,
             hole_depth: Length | Measured | UnsetType = UNSET,
             compound_waste: float | UnsetType = UNSET,
@@ -7832,6 +7948,7 @@ class TiePlugsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tru
         holes: Old spike holes to fill.
         plugs: Plugs, if plugs fill them.
         bundles: Bundles of plugs, unrounded.
+        hole_volume: Volume of one hole.
         compound: Compound, if compound fills them.
         note: Why none is counted, where none is.
         lines: Plugs or compound to order.
@@ -7841,6 +7958,7 @@ class TiePlugsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tru
     holes: float
     plugs: float
     bundles: float | UnsetType = UNSET
+    hole_volume: Volume
     compound: Volume
     note: str | UnsetType = UNSET
     lines: list[Line]

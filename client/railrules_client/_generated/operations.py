@@ -3962,9 +3962,9 @@ class QuantitiesResource:
     ) -> SalvageAnswer:
         """Salvage.
 
-        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
-        renewed. Wear, classes and recovery are the user's: no published shares were found.
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares or by limits
+        of wear; bars, bolts, plates, spikes and anchors by the old track's pattern less what is not recovered or goes
+        back into track; ties renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -4000,9 +4000,9 @@ class QuantitiesResource:
     def salvage_html(self, request: SalvageRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
         """Salvage, as text/html.
 
-        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
-        renewed. Wear, classes and recovery are the user's: no published shares were found.
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares or by limits
+        of wear; bars, bolts, plates, spikes and anchors by the old track's pattern less what is not recovered or goes
+        back into track; ties renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -4038,9 +4038,9 @@ class QuantitiesResource:
     def salvage_pdf(self, request: SalvageRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
         """Salvage, as application/pdf.
 
-        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
-        renewed. Wear, classes and recovery are the user's: no published shares were found.
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares or by limits
+        of wear; bars, bolts, plates, spikes and anchors by the old track's pattern less what is not recovered or goes
+        back into track; ties renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -11200,9 +11200,9 @@ class AsyncQuantitiesResource:
     ) -> SalvageAnswer:
         """Salvage.
 
-        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
-        renewed. Wear, classes and recovery are the user's: no published shares were found.
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares or by limits
+        of wear; bars, bolts, plates, spikes and anchors by the old track's pattern less what is not recovered or goes
+        back into track; ties renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -11243,9 +11243,9 @@ class AsyncQuantitiesResource:
     ) -> str:
         """Salvage, as text/html.
 
-        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
-        renewed. Wear, classes and recovery are the user's: no published shares were found.
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares or by limits
+        of wear; bars, bolts, plates, spikes and anchors by the old track's pattern less what is not recovered or goes
+        back into track; ties renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
@@ -11286,9 +11286,9 @@ class AsyncQuantitiesResource:
     ) -> bytes:
         """Salvage, as application/pdf.
 
-        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares; bars, bolts,
-        plates, spikes and anchors by the old track's pattern less what is not recovered or goes back into track; ties
-        renewed. Wear, classes and recovery are the user's: no published shares were found.
+        Old rail by length and by weight less wear, divided into relay, re-roll and scrap by given shares or by limits
+        of wear; bars, bolts, plates, spikes and anchors by the old track's pattern less what is not recovered or goes
+        back into track; ties renewed. Wear, classes and recovery are the user's: no published shares were found.
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
