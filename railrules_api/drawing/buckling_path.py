@@ -82,7 +82,7 @@ def draw(given: BucklingInput, found: BucklingResult, system: System) -> str:
     head = Head(
         name="Buckling of hot track",
         title=f"Two rails, {defect}, lateral resistance {resistance}",
-        right={"passes": "✓ passes", "fails": "✗ FAILS", "not-checked": "? not checked"}[check.verdict],
+        right={"passes": "✓ passes", "fails": "✗ FAILS", "not-checked": "○ not checked"}[check.verdict],
         right_below=f"by {found.allowed_by}"[:90],
         foot="Static results. Trains, weak spots and disturbed ballast lower the rise at which track buckles.",
         about="Temperature rise above neutral against sideways movement of track with a line defect.",

@@ -8,6 +8,7 @@ from string import Template
 from typing import TYPE_CHECKING, Final
 
 from railrules_api.api.resources import operations
+from railrules_api.api.sheet_form import HTML, PDF, XLSX
 from railrules_api.pages.assets import read
 from railrules_api.pages.layout import page
 from railrules_api.units import UNITS
@@ -16,9 +17,9 @@ if TYPE_CHECKING:
     from railrules_api.api.service import Service
 
 FORMS: Final = {  # media type -> (name of the file for people, its ending)
-    "text/html": ("Calculation sheet (HTML)", "html"),
-    "application/pdf": ("Calculation sheet (PDF)", "pdf"),
-    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": ("Workbook", "xlsx"),
+    HTML: ("Calculation sheet (HTML)", "html"),
+    PDF: ("Calculation sheet (PDF)", "pdf"),
+    XLSX: ("Workbook", "xlsx"),
     "text/csv": ("Bill as CSV", "csv"),
     "application/json": ("Answer as JSON", "json"),
 }
@@ -33,8 +34,10 @@ def forms() -> list[tuple[str, str, str]]:
 def front(_service: Service) -> bytes:
     """Return the page."""
     labels = {code: unit.label for units in UNITS.values() for code, unit in units.items()}
+    brief = f'<button type="button" data-accept="{PDF}" data-ending="pdf" data-extent="summary">Summary (PDF)</button>'
     saves = "".join(
         f'<button type="button" data-accept="{media_type}" data-ending="{ending}">{escape(name)}</button>'
+        + (brief if media_type == PDF else "")
         for media_type, name, ending in forms()
     )
     body = Template(read("text/front.html").decode()).substitute(saves=saves)

@@ -8,8 +8,9 @@ from html import escape
 from typing import TYPE_CHECKING, Any, Final
 
 from railrules_api.api.catalogue_pages import rule_record
+from railrules_api.api.sheet_form import SHEETS, XLSX
 from railrules_api.domain.fields import slots_of
-from railrules_api.drawing.registry import is_drawn
+from railrules_api.drawing.registry import MEDIA_TYPE, is_drawn
 from railrules_api.pages.assets import read
 from railrules_api.pages.layout import cite, page, table
 from railrules_api.rules.registry import BY_ID, RESOURCES
@@ -68,8 +69,8 @@ def _formula(rule: Rule[Any, Any], formula: Formula) -> str:
     if formula.exact:
         inside = f"<mrow>{name}<mo>=</mo>{mathml.expression(formula.text)}</mrow>"
         return f'<div class="formula" tabindex="0">{mathml.math(inside)}<div class="soft small">{about}</div></div>'
-    letter = mathml.math(name)
-    return f'<div class="formula" tabindex="0">{letter}: {escape(formula.text)}<div class="soft small">{about}</div></div>'
+    told = f"{mathml.math(name)}: {mathml.in_words(formula.text)}"
+    return f'<div class="formula" tabindex="0">{told}<div class="soft small">{about}</div></div>'
 
 
 def _number(value: float) -> str:
@@ -153,11 +154,12 @@ def rule_page(service: Service, rule_id: str) -> bytes | None:
     if rule is None:
         return None
     record = rule_record(rule, service)
-    forms = "JSON" + (" and as a drawing (image/svg+xml)" if is_drawn(rule.id) else "")
+    drawn = f", drawing ({MEDIA_TYPE})" if is_drawn(rule.id) else ""
+    forms = f"JSON, calculation sheet ({' or '.join(SHEETS)}){drawn}{f', workbook ({XLSX})' if rule.id == 'takeoffs' else ''}"
     parts = [
         f'<p class="soft small"><a href="/handbook">Handbook</a> / <code>{rule.id}</code></p><h1>{escape(rule.title)}</h1>',
         f'<p class="lead">{escape(rule.summary)}</p>',
-        f"<p>Asked by <code>POST /v1/{rule.path}</code>; answers come as {forms}. Since {escape(rule.since)}.</p>",
+        f"<p>Asked by <code>POST /v1/{rule.path}</code>; the answer comes as {forms}. Since {escape(rule.since)}.</p>",
         "<h2>Formula</h2>",
         *(_formula(rule, formula) for formula in rule.formulas),
         '<p class="soft small">Numbers in the formulas are coherent SI: metres, kilograms, newtons, pascals, kelvins.</p>',

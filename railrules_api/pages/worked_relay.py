@@ -13,6 +13,7 @@ from railrules_api.drawing import track_chart
 from railrules_api.drawing.sheet import shown
 from railrules_api.pages.assets import read
 from railrules_api.pages.layout import page, table
+from railrules_api.sheets.sheet import VERDICTS
 
 if TYPE_CHECKING:
     from railrules_api.api.service import Service
@@ -20,7 +21,6 @@ if TYPE_CHECKING:
     from railrules_api.rules.takeoff.job import Job
     from railrules_api.rules.takeoff.takeoff import TakeoffResult
 
-_VERDICTS = {"passes": "✓ passes", "fails": "✗ FAILS", "not-checked": "? not checked"}
 _UNITS = {
     Kind.LENGTH: "ft", Kind.MASS: "short_ton", Kind.VOLUME: "gal", Kind.FORCE: "lbf", Kind.TEMPERATURE: "degF",
     Kind.TEMPERATURE_CHANGE: "delta_degF",
@@ -138,7 +138,7 @@ def _checks(result: TakeoffResult) -> str:
     for item in result.checks:
         check = item.check
         used = "" if check.utilisation is None else f"{check.utilisation * 100:.0f} %"
-        verdict = f'<span class="verdict {check.verdict}">{_VERDICTS[check.verdict]}</span>'
+        verdict = f'<span class="verdict {check.verdict}">{" ".join(VERDICTS[check.verdict])}</span>'
         rows.append(
             (verdict, escape(check.title), _amount(check.demand), _amount(check.capacity), used, escape(check.would_pass) or "—")
         )

@@ -168,7 +168,8 @@ def in_parts(text: str, numbers: Mapping[str, Printed] | None = None, lead: str 
 
 
 _NAMED: Final = re.compile(r"\b([A-Za-z]+)_([A-Za-z0-9]+)\b")
-_SIGNS: Final = {"&lt;=": "≤", "&gt;=": "≥", " * ": " × ", " - ": " − "}
+_POWER_OF: Final = re.compile(r"([A-Za-z0-9)])(?:\^|\*\*)(\d+)")
+_SIGNS: Final = {"&lt;=": "≤", "&gt;=": "≥", " * ": " × ", " - ": " − ", "sqrt(": "√("}
 
 
 def in_words(text: str) -> str:
@@ -180,6 +181,7 @@ def in_words(text: str) -> str:
     told = escape(text)
     for typed, written in _SIGNS.items():
         told = told.replace(typed, written)
+    told = _POWER_OF.sub(r"\1<sup>\2</sup>", told)
     return _NAMED.sub(lambda found: f"<i>{_GREEK.get(found[1], found[1])}</i><sub>{found[2]}</sub>", told)
 
 

@@ -20,10 +20,11 @@ function element(name, text, classes) {
 }
 
 const plain = new Intl.NumberFormat("en-US", { maximumFractionDigits: 2 });
+const large = new Intl.NumberFormat("en-US", { maximumFractionDigits: 0 });
 function quantity(value) {
   if (value === undefined || value === null) return "";
   const label = labels[value.unit] ?? value.unit;
-  return plain.format(value.value) + (value.unit === "each" ? "" : "\u00a0" + label);
+  return (Math.abs(value.value) >= 10000 ? large : plain).format(value.value) + (value.unit === "each" ? "" : "\u00a0" + label);
 }
 
 function decimal(text) {
@@ -115,7 +116,11 @@ function table(caption, heads, rows) {
   const body = element("tbody");
   for (const row of rows) {
     const line = element("tr");
-    row.forEach((value, index) => line.append(value instanceof Node ? value : element("td", value, heads[index][1])));
+    row.forEach((value, index) => {
+      const cell = value instanceof Node ? value : element("td", value, heads[index][1]);
+      cell.dataset.head = heads[index][0];
+      line.append(cell);
+    });
     body.append(line);
   }
   made.append(body);
@@ -123,15 +128,29 @@ function table(caption, heads, rows) {
   return holder;
 }
 
-const SIGNS = { passes: "✓ passes", fails: "✗ FAILS", "not-checked": "? not checked" };
+const SIGNS = { passes: "✓ passes", fails: "✗ FAILS", "not-checked": "○ not checked" };
 function checks(result, verdicts, caption) {
-  const rows = result.checks.filter((item) => verdicts.includes(item.check.verdict)).map(({ of, check }) => {
+  const alike = new Map();   // checks that differ in their part or place alone share a row
+  for (const { of, check } of result.checks) {
+    if (!verdicts.includes(check.verdict)) continue;
+    const [title, ...place] = check.title.split(": ");
+    const where = [of, ...place].filter(Boolean).join(", ").replaceAll("-", " ");
+    const key = JSON.stringify([title, check.verdict, check.demand, check.capacity, check.would_pass, check.governing]);
+    if (!alike.has(key)) alike.set(key, { title, check, places: [] });
+    if (where) alike.get(key).places.push(where);
+  }
+  const rows = [...alike.values()].map(({ title, check, places }) => {
     const used = check.utilisation === undefined ? "" : plain.format(check.utilisation * 100) + " %";
     const verdict = element("td", SIGNS[check.verdict], "verdict " + check.verdict);
-    return [verdict, check.title + (of ? " (" + of + ")" : ""), quantity(check.demand), quantity(check.capacity), used, check.would_pass || "—"];
+    const named = element("td", title);
+    if (places.length) named.append(element("div", places.join("; "), "soft small"));
+    const advice = check.verdict === "not-checked" ? "needs " + check.governing.replaceAll("_", " ") : check.would_pass || "—";
+    return [verdict, named, quantity(check.demand), quantity(check.capacity), used, advice];
   });
-  const heads = [["verdict"], ["check"], ["asked", "n"], ["can bear", "n"], ["used", "n"], ["what would make it pass"]];
-  return table(caption, heads, rows);
+  const heads = [["verdict"], ["check"], ["demand", "n"], ["capacity", "n"], ["used", "n"], ["would pass with"]];
+  const made = table(caption, heads, rows);
+  made.classList.add("stacked");
+  return made;
 }
 
 function orders(result, direction, caption) {
@@ -163,7 +182,9 @@ function show(answer) {
   const failed = result.checks.filter((item) => item.check.verdict === "fails").length;
   const open = result.checks.filter((item) => item.check.verdict === "not-checked").length;
   find("job-name").textContent = result.name;
-  find("verdict").textContent = `${result.checks.length} checks: ${failed} fail, ${open} lack an input.`;
+  const counted = [[failed, "FAILS", "FAIL"], [open, "lacks an input", "lack an input"], [result.checks.length - failed - open, "passes", "pass"]];
+  const told = counted.filter(([count]) => count).map(([count, one, several]) => `${count} ${count === 1 ? one : several}`);
+  find("verdict").textContent = `${failed ? "✗" : open ? "○" : "✓"} ${result.checks.length} checks: ${told.join("; ")}.`;
   const passed = element("details");
   passed.append(element("summary", `${result.checks.length - failed - open} checks that pass`));
   passed.append(checks(result, ["passes"], "Checks that pass"));
@@ -235,7 +256,7 @@ async function answerJob() {
   try {
     body = JSON.parse(find("job").value);
   } catch (error) {
-    trouble("This is not JSON yet", [["", String(error.message)]]);
+    trouble("This is not JSON yet", [["", String(error.message)], ["railrules job FILE", "prints a job kept as TOML, CSV or workbook as JSON"]]);
     return;
   }
   const units = find("units").value;
@@ -289,9 +310,12 @@ find("save-chart").addEventListener("click", () => {
 for (const button of document.querySelectorAll("button[data-accept]")) {
   button.addEventListener("click", () => guarded(async () => {
     begin("making " + button.textContent);
-    const response = await ask(button.dataset.accept, "/v1/takeoffs", answered);
+    const { extent } = button.dataset;
+    const job = JSON.parse(answered);
+    const body = extent ? JSON.stringify({ ...job, document: { ...job.document, extent } }) : answered;
+    const response = await ask(button.dataset.accept, "/v1/takeoffs", body);
     if (!response.ok) { end(""); await tellProblem(response); return; }
-    save(await response.blob(), "takeoff." + button.dataset.ending);
+    save(await response.blob(), (extent ?? "takeoff") + "." + button.dataset.ending);
     end(button.textContent + " is saved.");
   }));
 }
