@@ -1,7 +1,7 @@
 """Rules over columns, and takeoffs over Arrow record batches: the same functions, next to where the data is.
 
-`evaluate` puts whole columns to a rule. Where the registry says `columns`, the rule's own function takes them as they are, since
-all it does is + - x / and the like, which NumPy does to the same bits; any other rule without nested input is asked row by row.
+`evaluate` puts whole columns to a rule without nested input: its own function takes them for numbers (`column_numbers`), to the
+same bits. Where the registry does not say `columns`, the rule iterates or lists things, and rows are asked one by one.
 
 `takeoff_totals` maps a record batch of jobs to a record batch of totals. It keeps no state and every row stands for itself, so it
 runs unchanged in any engine that maps over batches, in however many processes; `summed` adds the totals up exactly, so that
@@ -20,6 +20,7 @@ from railrules_api.api.calculations import bind, worked
 from railrules_api.api.problems import ProblemError
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service, start
+from railrules_api.column_numbers import LARGEST, Column, OneByOne, Parting
 from railrules_api.domain.errors import RefusedError
 from railrules_api.domain.fields import Slot, slots_of
 from railrules_api.rules.registry import ALL, BY_ID
@@ -52,7 +53,7 @@ def rules() -> tuple[Rule[Any, Any], ...]:
 # ---------------------------------------------------------------- rules
 
 
-def evaluate(rule: str, **given: Any) -> dict[str, NDArray[Any]]:  # noqa: ANN401  columns or single values of any shape
+def evaluate(rule: str, /, **given: Any) -> dict[str, NDArray[Any]]:  # noqa: ANN401  columns or single values of any shape
     """Put columns to a rule and return its numbers as columns, by name, in coherent SI like what is given.
 
     Args:
@@ -76,15 +77,19 @@ def evaluate(rule: str, **given: Any) -> dict[str, NDArray[Any]]:  # noqa: ANN40
     missing = [item.name for item in fields(asked.input) if item.name not in given and item.default is not None]
     if unknown or missing:
         raise ColumnsError(f"{rule}: unknown columns {unknown}, missing ones {missing}")
-    columns = {name: np.asarray(value) for name, value in given.items() if np.ndim(value)}
+    columns = {
+        name: np.asarray(value, dtype=float if slots[name].shape in {"quantity", "number"} else None)
+        for name, value in given.items()
+        if np.ndim(value)
+    }
     if len({column.shape for column in columns.values()}) > 1 or any(column.ndim > 1 for column in columns.values()):
         raise ColumnsError(f"{rule}: the columns are not of one length")
     rows = len(next(iter(columns.values()))) if columns else 1
     for name, value in given.items():
         _check(slots[name], value)
-    if asked.columns:
-        return _at_once(asked, given, rows)
-    return _row_by_row(asked, given, columns, rows)
+    asking = _Asking(asked, given, columns, rows)
+    asking.ask(rows)
+    return asking.answer(rows)
 
 
 def _check(slot: Slot, value: Any) -> None:  # noqa: ANN401
@@ -106,40 +111,107 @@ def _check(slot: Slot, value: Any) -> None:  # noqa: ANN401
         raise ColumnsError(f"{slot.name}, row {row}: {column[row]} is no number within its limits")
 
 
-def _at_once(rule: Rule[Any, Any], given: Mapping[str, Any], rows: int) -> dict[str, NDArray[Any]]:
-    import numpy as np  # noqa: PLC0415
-
-    found = rule.evaluate(rule.input(**given))
-    told: dict[str, NDArray[Any]] = {}
-    for slot in slots_of(rule.output):
-        value = getattr(found, slot.name)
-        if slot.shape in NUMBERS and value is not None:
-            told[slot.name] = np.broadcast_to(np.asarray(value), (rows,))
-    return told
+FEWEST: Final = 4
+"""Rows that are asked one by one rather than together."""
+MOST_LOTS: Final = 500
+"""Lots after which a rule is taken to have no branches worth following, and its rows are asked one by one."""
 
 
-def _row_by_row(
-    rule: Rule[Any, Any], given: Mapping[str, Any], columns: Mapping[str, NDArray[Any]], rows: int
-) -> dict[str, NDArray[Any]]:
-    import numpy as np  # noqa: PLC0415
+class _Asking:
+    """A rule asked with columns: lots of rows that take the same branches together, the rest one by one."""
 
-    names = [slot.name for slot in slots_of(rule.output) if slot.shape in NUMBERS]
-    told: dict[str, list[Any]] = {name: [] for name in names}
-    # tolist gives plain numbers, which is what a rule is made for
-    plain = {name: column.tolist() for name, column in columns.items()}
-    for row in range(rows):
-        values = {name: plain[name][row] if name in plain else value for name, value in given.items()}
+    def __init__(self, rule: Rule[Any, Any], given: Mapping[str, Any], columns: Mapping[str, NDArray[Any]], rows: int) -> None:
+        import numpy as np  # noqa: PLC0415
+
+        self.rule = rule
+        self.single = {name: value for name, value in given.items() if name not in columns}
+        self.columns = columns
+        self.numbers = {slot.name for slot in slots_of(rule.input) if slot.shape in NUMBERS}
+        self.names = [slot.name for slot in slots_of(rule.output) if slot.shape in NUMBERS]
+        self.told = {name: np.full(rows, np.nan) for name in self.names}
+        self.fractions = dict.fromkeys(self.names, False)
+        self.empty = dict.fromkeys(self.names, 0)
+        self.refused: list[int] = []
+        self.alone = 0
+
+    def ask(self, rows: int) -> None:
+        """Ask for all rows."""
+        import numpy as np  # noqa: PLC0415
+
+        lots = [np.arange(rows)]
+        for name in self.columns.keys() - self.numbers:  # words and flags are the same for all rows of a lot
+            column = self.columns[name]
+            lots = [lot[column[lot] == value] for lot in lots for value in dict.fromkeys(column[lot].tolist())]
+        done = 0
+        while lots:
+            lot = lots.pop()
+            done += 1
+            if len(lot) < FEWEST or done > MOST_LOTS:
+                self._one_by_one(lot)
+                continue
+            try:
+                self._together(lot)
+            except Parting as parting:
+                lots += [lot[~parting.mask], lot[parting.mask]]
+            except (OneByOne, ArithmeticError):
+                self._one_by_one(lot)
+
+    def _together(self, lot: NDArray[Any]) -> None:
+        values = {
+            name: Column(column[lot]) if name in self.numbers else column[lot[0]].item() for name, column in self.columns.items()
+        }
         try:
-            found = rule.evaluate(rule.input(**values))
-        except RefusedError as error:
-            raise error.below("row", row) from error
-        for name in names:
-            told[name].append(getattr(found, name))
-    return {
-        name: np.array([np.nan if value is None else value for value in values])
-        for name, values in told.items()
-        if any(value is not None for value in values)
-    }
+            found = self.rule.evaluate(self.rule.input(**self.single, **values))
+        except RefusedError:
+            self.refused.append(int(lot[0]))
+            return
+        for name in self.names:
+            value = getattr(found, name)
+            self._tell(name, lot, value.values if isinstance(value, Column) else value, len(lot))
+
+    def _tell(self, name: str, lot: Any, value: Any, count: int) -> None:  # noqa: ANN401  an index or a row, a column or a number
+        if value is None:
+            self.empty[name] += count
+            return
+        self.told[name][lot] = value
+        whole = value.dtype.kind in "iu" if hasattr(value, "dtype") else isinstance(value, int) and abs(value) <= LARGEST
+        self.fractions[name] |= not whole
+
+    def _one_by_one(self, lot: NDArray[Any]) -> None:
+        self.alone += len(lot)
+        for row in lot.tolist():
+            try:
+                found = self.row(row)
+            except RefusedError:
+                self.refused.append(row)
+                return
+            for name in self.names:
+                self._tell(name, row, getattr(found, name), 1)
+
+    def row(self, row: int) -> Any:  # noqa: ANN401  any rule's record
+        """Ask for one row."""
+        # item gives plain numbers, which is what a rule is made for
+        return self.rule.evaluate(
+            self.rule.input(**self.single, **{name: column[row].item() for name, column in self.columns.items()})
+        )
+
+    def answer(self, rows: int) -> dict[str, NDArray[Any]]:
+        """Return the numbers found.
+
+        Raises:
+            RefusedError: of the first row that is refused.
+        """
+        if self.refused:
+            first = min(self.refused)
+            try:
+                self.row(first)
+            except RefusedError as error:
+                raise error.below("row", first) from error
+        return {
+            name: told if self.fractions[name] or self.empty[name] else told.astype("int64")
+            for name, told in self.told.items()
+            if self.empty[name] < rows
+        }
 
 
 # ---------------------------------------------------------------- takeoffs

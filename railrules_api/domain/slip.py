@@ -15,6 +15,8 @@ from __future__ import annotations
 import math
 from typing import Final, Literal, NamedTuple
 
+from railrules_api.domain.roots import square_root
+
 Law = Literal["rigid-plastic", "elastic", "bilinear"]
 LAWS: Final[tuple[Law, ...]] = ("rigid-plastic", "elastic", "bilinear")
 
@@ -73,23 +75,23 @@ def free_end(force: float, axial_stiffness: float, restraint: Restraint) -> Slip
     Slip(movement=0.05, slip_length=100.0, decay_length=0.0)
     """
     if restraint.law == "rigid-plastic":
-        return Slip(force**2 / (2 * axial_stiffness * restraint.resistance), force / restraint.resistance, 0.0)
-    decay_length = math.sqrt(axial_stiffness / restraint.stiffness)
+        return Slip(force * force / (2 * axial_stiffness * restraint.resistance), force / restraint.resistance, 0.0)
+    decay_length = square_root(axial_stiffness / restraint.stiffness)
     if restraint.law == "elastic" or force <= restraint.resistance * decay_length:
         return Slip(force * decay_length / axial_stiffness, 0.0, decay_length)
-    movement = force**2 / (2 * axial_stiffness * restraint.resistance) + restraint.resistance / (2 * restraint.stiffness)
+    movement = force * force / (2 * axial_stiffness * restraint.resistance) + restraint.resistance / (2 * restraint.stiffness)
     return Slip(movement, force / restraint.resistance - decay_length, decay_length)
 
 
 def force_for_movement(movement: float, axial_stiffness: float, restraint: Restraint) -> float:
     """Return the force P0 [N] whose release moves an end by `movement` [m]: the inverse of `free_end`."""
     if restraint.law == "rigid-plastic":
-        return math.sqrt(2 * axial_stiffness * restraint.resistance * movement)
-    decay_length = math.sqrt(axial_stiffness / restraint.stiffness)
+        return square_root(2 * axial_stiffness * restraint.resistance * movement)
+    decay_length = square_root(axial_stiffness / restraint.stiffness)
     elastic_limit = restraint.resistance / restraint.stiffness
     if restraint.law == "elastic" or movement <= elastic_limit:
         return movement * axial_stiffness / decay_length
-    return math.sqrt(2 * axial_stiffness * restraint.resistance * (movement - elastic_limit / 2))
+    return square_root(2 * axial_stiffness * restraint.resistance * (movement - elastic_limit / 2))
 
 
 def resistance_for_movement(movement: float, force: float, axial_stiffness: float, restraint: Restraint) -> float | None:
@@ -101,9 +103,9 @@ def resistance_for_movement(movement: float, force: float, axial_stiffness: floa
     if restraint.law == "elastic" or movement <= 0.0:
         return None
     if restraint.law == "rigid-plastic":
-        return force**2 / (2 * axial_stiffness * movement)
+        return force * force / (2 * axial_stiffness * movement)
     squared = restraint.stiffness * movement
-    under_root = squared**2 - restraint.stiffness * force**2 / axial_stiffness
+    under_root = squared * squared - restraint.stiffness * (force * force) / axial_stiffness
     if under_root < 0.0:
         return None
-    return force**2 * restraint.stiffness / axial_stiffness / (squared + math.sqrt(under_root))
+    return force * force * restraint.stiffness / axial_stiffness / (squared + square_root(under_root))

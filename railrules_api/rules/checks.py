@@ -44,7 +44,7 @@ def compare(  # noqa: PLR0913  the parts of a check
         verdict="passes" if passes else "fails",
         demand=demand,
         capacity=capacity,
-        utilisation=utilisation if math.isfinite(utilisation) else None,
+        utilisation=utilisation if -math.inf < utilisation < math.inf else None,
         governing=governing,
         would_pass="" if passes else would_pass,
         place=place,

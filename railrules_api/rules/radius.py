@@ -8,6 +8,7 @@ from typing import Annotated
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.roots import sine
 from railrules_api.domain.track import CHORD
 
 Radius = Annotated[float | None, Field("Radius; give this or the degree.", kind=Kind.LENGTH, at_least=10.0, at_most=1e6)]
@@ -29,4 +30,4 @@ def radius_from(radius: float | None, degree: float | None) -> float:
     if radius is not None:
         return radius
     assert degree is not None
-    return CHORD / 2 / math.sin(degree / 2)
+    return CHORD / 2 / sine(degree / 2)

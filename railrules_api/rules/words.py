@@ -6,7 +6,7 @@ factors are exact (international inch and pound, standard gravity).
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Any, Final
 
 INCH: Final = 0.0254
 FOOT: Final = 0.3048
@@ -16,12 +16,14 @@ _HUNDREDS = 100.0
 _THOUSANDS = 1000.0
 
 
-def figure(value: float) -> str:
+def figure(value: Any) -> str:  # noqa: ANN401  a number, or a column of them
     """Print a number with about four significant digits, thousands set apart.
 
     >>> figure(130162.5), figure(361.5625), figure(1.41009), figure(0.0312)
     ('130,162', '361.6', '1.41', '0.0312')
     """
+    if not isinstance(value, float | int):
+        return "…"  # of a column no sentence is told
     size = abs(value)
     if size >= _THOUSANDS:
         return f"{value:,.0f}"

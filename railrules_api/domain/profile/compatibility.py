@@ -13,6 +13,7 @@ import math
 from dataclasses import dataclass
 
 from railrules_api.domain.errors import refuse
+from railrules_api.domain.roots import near
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -141,7 +142,7 @@ def compare_sections(old: FittingDimensions, new: FittingDimensions, limits: Fit
         bars = None if any(fit is None for fit in fits.values()) else True
     # Bars that would fit still make a step at the joint when the rails differ in height or head width.
     same_head = _equal(old.head_width, new.head_width, limits.length_tolerance)
-    step = not math.isclose(rise, 0.0, abs_tol=limits.length_tolerance) or same_head is False
+    step = not near(rise, 0.0, limits.length_tolerance) or same_head is False
     settled = bars if same_head else None
     return Compatibility(
         base_width_difference=new.base_width - old.base_width,

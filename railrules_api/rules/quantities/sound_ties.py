@@ -69,7 +69,7 @@ def evaluate(given: SoundTiesInput) -> SoundTiesResult:
             code=code,
             title=title,
             demand=demand,
-            capacity=Amount(float(given.sound_ties)),
+            capacity=Amount(given.sound_ties * 1.0),
             governing="sound_ties",
             would_pass=f"{short} more sound ties in these 39 ft, or a lower class of track",
             place=place,
@@ -96,4 +96,5 @@ RULE = Rule(
     input=SoundTiesInput,
     output=SoundTiesResult,
     evaluate=evaluate,
+    columns=True,
 )

@@ -287,6 +287,7 @@ RULE = Rule(
     input=SectionCompatibilityInput,
     output=SectionCompatibilityResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(
         Caution(
             code="nominal-measures",

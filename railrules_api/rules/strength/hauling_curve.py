@@ -10,6 +10,7 @@ from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.roots import square_root
 from railrules_api.rules import words
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.common import OWN_STANDARDS, ElasticModulus
@@ -175,7 +176,7 @@ def evaluate(given: HaulingCurveInput) -> HaulingCurveResult:
         head_stress=None if given.head_width is None else given.elastic_modulus * given.head_width / 2 / inner,
         share_of_yield=stress / given.yield_strength,
         moment=None if lateral is None else given.elastic_modulus * lateral / inner,
-        rack_versine=half**2 / (inner + math.sqrt(inner**2 - half**2)),
+        rack_versine=half * half / (inner + square_root(inner * inner - half * half)),
         angle=angle,
         end_shift=shift,
         shift_between=2 * shift,
@@ -251,6 +252,7 @@ RULE = Rule(
     input=HaulingCurveInput,
     output=HaulingCurveResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(
         Caution(
             code="bends-unevenly",

@@ -181,6 +181,7 @@ RULE = Rule(
     input=BreakGapInput,
     output=BreakGapResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(
         Caution(
             code="long-rail-on-both-sides",

@@ -192,6 +192,7 @@ RULE = Rule(
     input=CurveLoadInput,
     output=CurveLoadResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(
         Caution(
             code="even-shift",

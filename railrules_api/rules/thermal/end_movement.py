@@ -167,6 +167,7 @@ RULE = Rule(
     input=EndMovementInput,
     output=EndMovementResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(
         Caution(
             code="first-movement",

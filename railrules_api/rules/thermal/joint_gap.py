@@ -113,6 +113,7 @@ RULE = Rule(
     input=JointGapInput,
     output=JointGapResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(
         Caution(
             code="thermometer-on-rail",

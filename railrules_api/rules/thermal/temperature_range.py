@@ -268,5 +268,6 @@ RULE = Rule(
     input=TemperatureRangeInput,
     output=TemperatureRangeResult,
     evaluate=evaluate,
+    columns=True,
     cautions=(NEUTRAL_TEMPERATURE_DRIFTS, OWN_STANDARDS),
 )
