@@ -175,12 +175,16 @@ def _place(provenance: Provenance, service: Service) -> Citation:
 
 
 def _printed(value: Value, service: Service, system: System | None) -> PrintedValue:
+    number: Any
     if value.kind is None:
         number, printed = amount_answer(Amount(value.si), "si"), value.printed
     else:
         label = UNITS[value.kind][value.unit].label
         printed = f"{value.printed} {label}"
         number = amount_answer(Amount(value.si, value.kind), system or "us", (value.unit, value.unit) if system is None else None)
+        if number.unit == value.unit:
+            # in the unit of print the number is that of print: 6 in, and not the 5.999999999999999 of the way through metres
+            number = type(number)(float(f"{number.value:.15g}"), number.unit)
     return PrintedValue(printed, number, _place(value.provenance, service))
 
 

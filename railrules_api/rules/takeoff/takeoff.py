@@ -211,20 +211,17 @@ def _safety(
 
 
 def _stability(job: Job, book: Book) -> tuple[tuple[stability.TrackStability, ...], temperature_range.TemperatureRangeInput]:
-    """Answer each different question once, and return the rows with the question of the range that follows from them."""
+    """Return what is found of each segment's track, and the question of the range that follows from it."""
     plain = safety.range_input(job.temperatures)
     if job.stability is None:
         return (), plain
     neutral = temperature_range.RULE.evaluate(plain).neutral_drifted
-    known: dict[Any, Any] = {}
     rows = []
-    for question in stability.asked(job, job.temperatures, neutral):
-        found = known.get(question.given)
-        if found is None:
-            with below("stability"):
-                found = known[question.given] = stability.RULE.evaluate(question.given)
-        book.enter(stability.RULE, question.segment.name, question.given, found)
-        rows.append(stability.row(question, found))
+    questions = stability.asked(job, job.temperatures, neutral)
+    with below("stability"):
+        for question in questions:
+            found = book.ask_once(stability.RULE, question.segment.name, question.given)
+            rows.append(stability.row(question, found))
     allowed = stability.least_allowed(rows)
     if allowed is None:
         return tuple(rows), plain
