@@ -5,9 +5,10 @@ PORT ?= 8000
 BIN := .venv/bin
 STAMP := .venv/.made-from-lock
 NODE_STAMP := openapi/lint/node_modules/.made-from-lock
+TYPESCRIPT_STAMP := tests/typescript/node_modules/.made-from-lock
 AXE_STAMP := tests/e2e/node_modules/.made-from-lock
 
-.PHONY: demo test e2e check lint types contracts contract contract-full release coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint sbom mutation dist
+.PHONY: interface typescript client-matrix demo test e2e check lint types contracts contract contract-full release coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint sbom mutation dist
 
 help:            ## list the targets
 	@grep -E '^[a-z0-9-]+:.*##' $(MAKEFILE_LIST) | sed 's/:.*##/ -/'
@@ -76,7 +77,7 @@ dist: $(STAMP)   ## wheels and source distributions; the same tree gives the sam
 	SOURCE_DATE_EPOCH=$$(git log -1 --format=%ct) $(BIN)/python -m hatchling build --directory build/dist
 	cd client && SOURCE_DATE_EPOCH=$$(git log -1 --format=%ct) ../$(BIN)/python -m hatchling build --directory ../build/dist
 
-check: lint types contracts coverage drift contract   ## everything CI checks
+check: lint types contracts coverage drift contract typescript   ## everything CI checks
 
 lint: $(STAMP)
 	$(BIN)/ruff check .
@@ -108,6 +109,18 @@ contract: $(STAMP) $(NODE_STAMP)   ## the document: linted, no breaking change, 
 	$(BIN)/python -m tests.contract.breaking prove
 	$(BIN)/python -m tests.contract.workflows
 
+# openapi-ts 0.95 is the last that runs on Node 20
+$(TYPESCRIPT_STAMP): tests/typescript/package.json tests/typescript/package-lock.json
+	cd tests/typescript && npm ci --silent
+	@touch $(TYPESCRIPT_STAMP)
+
+typescript: $(STAMP) $(TYPESCRIPT_STAMP)   ## clients made by two makers compile strictly, examples run; needs Node
+	$(BIN)/python -m tests.typescript.check
+
+# Python versions that are found as python3.N; every extra, with the lowest and with the highest dependencies
+client-matrix: $(STAMP)   ## the client on Python 3.11 to 3.13, with its lowest and highest dependencies
+	$(BIN)/python -m tests.client.matrix
+
 contract-full: $(STAMP)   ## at least 10,000 made-up requests over HTTP, every check, a new seed each time (SEED=...)
 	$(BIN)/python -m tests.contract.full_run $(SEED)
 
@@ -119,6 +132,9 @@ spec: $(STAMP)   ## write openapi/openapi.json from the code
 
 client: spec     ## write the client from the document
 	$(BIN)/python client/generator/generate.py
+
+interface: $(STAMP)   ## keep the client's interface as it is now; what broke belongs into openapi/CHANGELOG.md
+	$(BIN)/python -m tests.client.interface accept
 
 serve: $(STAMP)  ## run the service on HOST and PORT
 	$(BIN)/railrules-server serve --host $(HOST) --port $(PORT)

@@ -28,7 +28,10 @@ if TYPE_CHECKING:
     from railrules_client.tables import Kind
 
 _Item = TypeVar("_Item")
-SAME, CHANGED, ONLY_FIRST, ONLY_SECOND = "same", "changed", "only in the first", "only in the second"
+SAME = "same"
+CHANGED = "changed"
+ONLY_FIRST = "only in the first"
+ONLY_SECOND = "only in the second"
 _CLOSE = 1e-12
 """Relative difference below which two figures are the same: what is below comes from a conversion of units."""
 

@@ -1,0 +1,26 @@
+import httpx
+from _typeshed import Incomplete
+from dataclasses import dataclass, field
+
+LOGGER: Incomplete
+
+@dataclass(slots=True)
+class Exchange:
+    operation: str
+    request: httpx.Request
+    attempt: int
+    request_id: str
+    response: httpx.Response | None = ...
+    error: Exception | None = ...
+    seconds: float = ...
+    notes: dict[str, object] = field(default_factory=dict[str, object])
+
+class Hook:
+    def before(self, exchange: Exchange) -> None: ...
+    def after(self, exchange: Exchange) -> None: ...
+
+def hidden(headers: httpx.Headers) -> dict[str, str]: ...
+
+class LogHook(Hook):
+    def before(self, exchange: Exchange) -> None: ...
+    def after(self, exchange: Exchange) -> None: ...

@@ -1,0 +1,5 @@
+from railrules_client.jobs.files import JobFileError as JobFileError
+from railrules_client.jobs.reading import Job as Job, read as read
+from railrules_client.jobs.spreadsheets import SpreadsheetError as SpreadsheetError
+
+__all__ = ['Job', 'JobFileError', 'SpreadsheetError', 'read']
