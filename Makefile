@@ -37,12 +37,15 @@ resilience: $(STAMP)   ## workers killed, service stopped, twice its capacity of
 	$(BIN)/pytest -s tests/resilience/check_processes.py tests/resilience/check_overload.py tests/resilience/check_numbers.py
 
 FUZZ_RUNS ?= 1000000
-fuzz:            ## the decoder against FUZZ_RUNS made-up bodies; atheris comes into an environment of its own
+FUZZED ?= body header stream connection
+fuzz:            ## each reader of what callers send against FUZZ_RUNS made-up inputs; atheris comes into an environment of its own
 	@test -x build/fuzz/bin/python || $(PYTHON) -m venv build/fuzz
 	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
 	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --no-deps atheris==3.0.0
-	build/fuzz/bin/python -m tests.fuzz -runs=$(FUZZ_RUNS) -max_len=4096 -timeout=10 -rss_limit_mb=2000 \
-	  -artifact_prefix=build/fuzz/ build/fuzz/corpus
+	for target in $(FUZZED); do \
+	  build/fuzz/bin/python -m tests.fuzz $$target -runs=$(FUZZ_RUNS) -max_len=4096 -timeout=10 -rss_limit_mb=2000 \
+	    -artifact_prefix=build/fuzz/$$target- build/fuzz/corpus/$$target || exit 1; \
+	done
 
 kept: $(STAMP)   ## keep what the service answers now; what differs belongs into openapi/CHANGELOG.md
 	$(BIN)/python -m tests.mutation.kept

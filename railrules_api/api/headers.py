@@ -47,5 +47,5 @@ def accepted(header: str, offered: tuple[str, ...]) -> str | None:
 
 def etag_matches(header: str, etag: str) -> bool:
     """Tell whether an If-None-Match header names the validator, compared weakly as RFC 9110 asks."""
-    tags = [tag.strip().removeprefix("W/") for tag in header.split(",")]
-    return "*" in tags or etag in tags
+    tags = [tag.strip() for tag in header.split(",")]
+    return tags == ["*"] or etag in tags or f"W/{etag}" in tags
