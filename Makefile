@@ -8,7 +8,7 @@ NODE_STAMP := openapi/lint/node_modules/.made-from-lock
 TYPESCRIPT_STAMP := tests/typescript/node_modules/.made-from-lock
 AXE_STAMP := tests/e2e/node_modules/.made-from-lock
 
-.PHONY: interface typescript client-matrix demo test e2e check lint types contracts contract contract-full release coverage drift spec client serve bench lock clean help resilience fuzz kept image-lint sbom mutation dist
+.PHONY: interface typescript client-matrix demo test e2e check lint types contracts contract contract-full release coverage drift spec client serve bench lock clean help resilience fuzz bench-full engines kept image-lint sbom mutation dist
 
 help:            ## list the targets
 	@grep -E '^[a-z0-9-]+:.*##' $(MAKEFILE_LIST) | sed 's/:.*##/ -/'
@@ -147,6 +147,14 @@ bench: $(STAMP)  ## costs as ratios, in one run of a few minutes, floors and goa
 
 bench-full: $(STAMP)   ## the same, and a million segments through the bulk stream: an hour or so
 	$(BIN)/python -m tests.bench --full
+
+ENGINE_SEGMENTS ?= 1000000
+engines:         ## a generated national network through Dask, Polars, DuckDB, Ray and Spark; needs Java 17; hours unless ENGINE_SEGMENTS is small
+	@test -x build/engines/bin/python || $(PYTHON) -m venv build/engines
+	build/engines/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
+	build/engines/bin/python -m pip install --quiet --disable-pip-version-check 'ray[data]==2.60.0' 'pyspark==4.3.0'
+	build/engines/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --no-build-isolation --editable .
+	build/engines/bin/python -m tests.columns.engines $(ENGINE_SEGMENTS)
 
 lock: $(STAMP)   ## pin every dependency with its hashes
 	$(BIN)/uv pip compile --quiet --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-emit-find-links \

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from railrules_api.api.service import start
 from tests.bench import over_http
 from tests.bench.checks import check_costs, holds_against, section_costs
-from tests.bench.in_process import bulk_costs, rule_costs, takeoff_costs, units_costs
+from tests.bench.in_process import bulk_costs, memory_of_one, rule_costs, takeoff_costs, units_costs
 
 if TYPE_CHECKING:
     from railrules_api.api.service import Service
@@ -139,10 +139,11 @@ def _bulk(report: Report, service: Service, segments: int, *, quick: bool) -> di
 
 def _growth(found: dict[int, Cost], stream: dict[str, float]) -> None:
     _say("\ngrowth: what it takes, and what to use")
-    _say(f"{'segments':>10} {'CPU time':>12} {'sent':>12} {'answered':>12}   use")
+    _say(f"{'segments':>10} {'CPU time':>12} {'memory':>12} {'sent':>12} {'answered':>12}   use")
     for size, cost in found.items():
         _say(
-            f"{size:>10,} {cost.whole:>10.3f} s {cost.bytes_in / 1e6:>9.3f} MB {cost.bytes_out / 1e6:>9.3f} MB   "
+            f"{size:>10,} {cost.whole:>10.3f} s {memory_of_one(size):>9.1f} MB {cost.bytes_in / 1e6:>9.3f} MB "
+            f"{cost.bytes_out / 1e6:>9.3f} MB   "
             "a request: POST /v1/takeoffs"
         )
     for size in (10**5, 10**6):
@@ -150,7 +151,8 @@ def _growth(found: dict[int, Cost], stream: dict[str, float]) -> None:
         use = "the bulk stream, or an engine over railrules_api.columns" if size > 10**5 else "the bulk stream"
         scaled = "" if 0.9 < share < 1.1 else f" (scaled from {stream['segments']:,.0f})"
         _say(
-            f"{size:>10,} {share * stream['server s']:>10.0f} s {share * stream['bytes in'] / 1e6:>9.0f} MB "
+            f"{size:>10,} {share * stream['server s']:>10.0f} s {stream['server growth MB']:>9.1f} MB "
+            f"{share * stream['bytes in'] / 1e6:>9.0f} MB "
             f"{'totals only':>12}   {use}{scaled}"
         )
 

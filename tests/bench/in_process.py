@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import math
+import subprocess
+import sys
 from functools import partial
 from itertools import islice
 from typing import TYPE_CHECKING, Any, NamedTuple
@@ -76,6 +78,12 @@ def takeoff_costs(service: Service, sizes: tuple[int, ...]) -> dict[int, Cost]:
         bodies = [json.dumps(sample.job(size, seed)).encode() for seed in range(several)]
         found[size] = cost_of(resource, bodies, service, rounds=5 if size < 1000 else 1)
     return found
+
+
+def memory_of_one(segments: int) -> float:
+    """Return how much memory a takeoff takes at its most, in a process of its own [MB]."""
+    command = [sys.executable, "-m", "tests.bench.once", str(segments)]
+    return float(subprocess.run(command, stdout=subprocess.PIPE, check=True).stdout)
 
 
 def rule_costs(service: Service) -> dict[str, Cost]:
