@@ -8,6 +8,7 @@ from railrules_api.domain.kinds import Kind
 from railrules_api.drawing.marks import line, text
 from railrules_api.drawing.plot import Plot
 from railrules_api.drawing.sheet import Head, document, legend, shown, unit_of
+from railrules_api.rules.radius import radius_from
 from railrules_api.units import UNITS
 
 if TYPE_CHECKING:
@@ -50,11 +51,12 @@ def draw(given: BucklingInput, found: BucklingResult, system: System) -> str:
     ys = [0.0, *(warm.from_si(rise) for rise in rises), *(y for _, y in (*path, *states))]
     plot = Plot.over(xs if max(xs) > 0.0 else [0.0, 1.0], ys, _BOX, 9)
     parts = plot.axes(f"movement sideways at the middle, {length.label}", f"rise above neutral temperature, {warm.label}", most=9)
-    parts += plot.level(
-        warm.from_si(found.temperature_change), f"rail now: {_rise(found.temperature_change, system)}", style="rule"
-    )
-    if found.allowed_rise is not None:
-        parts += plot.level(warm.from_si(found.allowed_rise), f"allowed: {_rise(found.allowed_rise, system)}", below=True)
+    # the words of the lower line stand below it and those of the upper one above, so that the two never meet
+    hot, allowed = found.temperature_change, found.allowed_rise
+    cooler = allowed is not None and hot <= allowed
+    parts += plot.level(warm.from_si(hot), f"rail now: {_rise(hot, system)}", style="rule", below=cooler)
+    if allowed is not None:
+        parts += plot.level(warm.from_si(allowed), f"allowed: {_rise(allowed, system)}", below=not cooler)
     if path:
         parts.append(plot.curve(path, "main"))
     for rise, words in (
@@ -79,9 +81,13 @@ def draw(given: BucklingInput, found: BucklingResult, system: System) -> str:
         else f"line defect {shown(given.defect_amplitude, Kind.LENGTH, small, 2)}"
     )
     resistance = shown(given.lateral_resistance, Kind.FORCE_PER_LENGTH, unit_of(system, "lbf_per_in", "kN_per_m"))
+    bent = ""
+    if given.radius is not None or given.degree is not None:
+        radius = radius_from(given.radius, given.degree)
+        bent = f", curve of {shown(radius, Kind.LENGTH, unit_of(system, 'ft', 'm'), 0)} radius"
     head = Head(
         name="Buckling of hot track",
-        title=f"Two rails, {defect}, lateral resistance {resistance}",
+        title=f"Two rails{bent}, {defect}, lateral resistance {resistance}",
         right={"passes": "✓ passes", "fails": "✗ FAILS", "not-checked": "○ not checked"}[check.verdict],
         right_below=f"by {found.allowed_by}"[:90],
         foot="Static results. Trains, weak spots and disturbed ballast lower the rise at which track buckles.",

@@ -62,6 +62,30 @@ def test_upper_and_lower_rise_stand_on_the_path(case: dict[str, Any], service: S
         assert float(dots["lower rise"].get("cy", "")) > float(dots["upper rise"].get("cy", ""))
 
 
+@pytest.mark.parametrize("hot", [145.0, 147.4, 147.6, 150.0])
+def test_the_words_of_two_levels_never_meet(hot: float, service: Service) -> None:
+    """The rise allowed is 52.5 degF above 95: the words of the lower level stand below it, those of the upper one above."""
+    body = {
+        "section": "136RE",
+        "rail_temperature": {"value": hot, "unit": "degF"},
+        "neutral_temperature": {"value": 95, "unit": "degF"},
+        "lateral_resistance": {"value": 80, "unit": "lbf_per_in"},
+        "stiffness": {"value": 100, "unit": "lbf_per_in2"},
+        "defect_amplitude": {"value": 1.5, "unit": "in"},
+        "defect_half_length": {"value": 15, "unit": "ft"},
+        "degree": {"value": 3, "unit": "deg"},
+        "shape": "three-lobes",
+        "held": "throughout",
+        "margin_rule": "lower-rise",
+    }
+    given, found, system = answered(service, "thermal.buckling", body)
+    root = tree(buckling_path.draw(given, found, system))
+    heights = {(item.text or "").partition(":")[0]: float(item.get("y", "")) for item in root.iter(f"{SVG}text")}
+    assert abs(heights["rail now"] - heights["allowed"]) > 4.0
+    assert (heights["rail now"] > heights["allowed"]) is (hot < 147.5)
+    assert any("curve of 1,910 ft radius" in (item.text or "") for item in root.iter(f"{SVG}text"))
+
+
 def test_the_gap_in_eighths_is_a_plain_fraction(service: Service) -> None:
     case = next(case for case in cases() if case["rule"] == "thermal.laying-adjustment")
     given, found, system = answered(service, "thermal.laying-adjustment", case["inputs"])
