@@ -22,7 +22,6 @@ from typing import TYPE_CHECKING
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.profile.elements import Element, Line, Part, Point
 from railrules_api.domain.profile.outline import CLOSE, Outline, check_outline
-from railrules_api.domain.profile.properties import SectionProperties, section_properties
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -53,29 +52,6 @@ class FaceWear:
     amount: float
     angle: float
     gage_depth: float
-
-
-@dataclass(frozen=True, slots=True)
-class WornSection:
-    """What is left, beside what was there.
-
-    Attributes:
-        outline: the worn outline.
-        new: properties of the new section.
-        worn: properties of the worn section.
-        area_lost: new less worn area [m2].
-        head_area_lost: the same over the new head area, a fraction.
-        mass_lost_per_length: [kg/m].
-        height_lost: new less worn height [m].
-    """
-
-    outline: Outline
-    new: SectionProperties
-    worn: SectionProperties
-    area_lost: float
-    head_area_lost: float
-    mass_lost_per_length: float
-    height_lost: float
 
 
 def wear_head(outline: Outline, vertical: float, faces: Sequence[FaceWear] = ()) -> Outline:
@@ -109,37 +85,6 @@ def wear_head(outline: Outline, vertical: float, faces: Sequence[FaceWear] = ())
         if face.amount > 0.0:
             chain = _cut(chain, point, normal, ("faces", index, "amount"))
     return _with_head(outline, chain)
-
-
-def worn_section(outline: Outline, worn: Outline, density: float) -> WornSection:
-    """Compare a worn outline with the new one.
-
-    Args:
-        outline: the new outline, with its parts known.
-        worn: the worn outline of the same rail.
-        density: of the steel [kg/m3].
-
-    Returns:
-        The properties of both and what was lost.
-
-    Raises:
-        RefusedError: an outline without parts or a density that is not positive.
-    """
-    if not density > 0.0:
-        raise refuse("density", reason="must be positive", value=density, minimum=0.0)
-    before, after = section_properties(outline), section_properties(worn)
-    if before.parts is None:
-        raise refuse("outline", reason="the parts of the outline are not known, so no head can be worn")
-    lost = before.area - after.area
-    return WornSection(
-        outline=worn,
-        new=before,
-        worn=after,
-        area_lost=lost,
-        head_area_lost=lost / before.parts.head,
-        mass_lost_per_length=lost * density,
-        height_lost=before.height - after.height,
-    )
 
 
 def replace_head(outline: Outline, points: Sequence[Point], tolerance: float) -> Outline:
@@ -283,8 +228,11 @@ def _cut(chain: Sequence[Element], point: Point, normal: Point, path: tuple[str 
     kept: list[Element] = []
     gaps: list[int] = []
     for element in chain:
-        places = [0.0, *element.crossings(point, normal), 1.0]
-        for first, last in pairwise(places):
+        crossings = element.crossings(point, normal)
+        if not crossings and beyond(element.start) < 0.0 and beyond(element.end) < 0.0:
+            kept.append(element)  # whole, as most are
+            continue
+        for first, last in pairwise((0.0, *crossings, 1.0)):
             if beyond(element.at((first + last) / 2)) <= 0.0:
                 kept.append(element.piece(first, last))
             elif not gaps or gaps[-1] != len(kept):
