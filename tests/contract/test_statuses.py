@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from railrules_api.app.serving.gate import Gate
     from railrules_api.app.serving.keys import Key
 
+ROUTES = every_route()
 BY_ID = {operation.id: operation for operation in operations()}
 BODY_LIMIT = 100_000
 STATUSES = frozenset(TITLES) - {414, 431}
@@ -55,8 +56,7 @@ def known(tmp_path_factory: pytest.TempPathFactory) -> tuple[Mapping[str, Key], 
 
 def gate_for(app: Any, known: Mapping[str, Key], **limits: Any) -> Gate:
     settings = ServerSettings(access_log=False, **{"max_body_bytes": BODY_LIMIT, "body_seconds": 0.05, **limits})
-    routes = every_route()
-    return guarded(app, settings, Board(1, routes.templates, len(known)).part(0), Drain(1), known, routes)
+    return guarded(app, settings, Board(1, ROUTES.templates, len(known)).part(0), Drain(1), known, ROUTES)
 
 
 class Asker:
