@@ -483,6 +483,68 @@ def test_joints_left_in_welded_rail_are_counted_with_their_parts(service: Servic
     assert "6 plain joints are not counted" in left.notes[0]
 
 
+def singly(name: str, begin: float, end: float, section: str = "115RE", **more: Any) -> dict[str, Any]:
+    """Return a segment laid of single rails, of old rail that does not matter here."""
+    plate = "8-14" if section == "115RE" else "12-14"
+    return {
+        "name": name,
+        "begin": {"value": begin, "unit": "ft"},
+        "end": {"value": end, "unit": "ft"},
+        "rails": "both",
+        "ties": {"spacing": {"value": 19.5, "unit": "in"}},
+        "old": {"section": "90RA-A"},
+        "new": {
+            "section": section,
+            "plates": "new",
+            "plate": plate,
+            "joints": {"rail_length": {"value": 39, "unit": "ft"}, "bolts_per_joint": 4},
+        },
+    } | more
+
+
+@pytest.mark.parametrize(
+    ("tie_in", "segments", "count"),
+    [
+        # nothing changes within one section, however it is cut
+        ("joint", [singly("a", 0, 3900)], 0),
+        ("joint", [singly("a", 0, 1950), singly("b", 1950, 3900)], 0),
+        # a change of section is one joint on each rail, whichever side is told first
+        ("joint", [singly("a", 0, 1950), singly("b", 1950, 3900, "136RE")], 2),
+        ("joint", [singly("b", 1950, 3900, "136RE"), singly("a", 0, 1950)], 2),
+        ("joint", [singly("a", 0, 1950, rails="left"), singly("b", 1950, 3900, "136RE")], 1),
+        # both ends of what is renewed meet another section, on each rail
+        ("compromise-joint", [singly("a", 0, 3900)], 4),
+        ("compromise-joint", [singly("a", 0, 1950), singly("b", 1950, 3900)], 4),
+        ("compromise-joint", [singly("a", 0, 1950), singly("b", 2000, 3900)], 8),
+        ("compromise-joint", [singly("a", 0, 3900, end_closing="joint")], 2),
+        ("compromise-joint", [singly("a", 0, 1950), singly("b", 1950, 3900, "136RE")], 6),
+        # a part left out has two ends of its own; on another track nothing touches
+        ("compromise-joint", [singly("a", 0, 3900, left_out=[
+            {"begin": {"value": 1000, "unit": "ft"}, "end": {"value": 1200, "unit": "ft"}}])], 8),
+        ("joint", [singly("a", 0, 1950, track="1"), singly("b", 1950, 3900, "136RE", track="2")], 0),
+    ],
+)  # fmt: skip
+def test_compromise_joints_stand_where_the_section_changes(
+    tie_in: str, segments: list[dict[str, Any]], count: int, service: Service
+) -> None:
+    body = {**random_job(1), "segments": segments, "hauling": None, "allowances": []}
+    del body["hauling"]
+    body["supply"] |= {"tie_in": tie_in, "fixed_tie_in": "joint"}
+    orders = {order.item: order.net.value for order in done(body, service).result.orders}
+    assert orders.get("compromise-joints", 0.0) == count
+
+
+def test_compromise_joints_stand_at_turnouts_that_keep_another_section(service: Service) -> None:
+    turnout = {"kind": "turnout", "begin": {"value": 1000, "unit": "ft"}, "end": {"value": 1200, "unit": "ft"}}
+    body = {**random_job(1), "segments": [singly("a", 0, 3900, features=[turnout])]}
+    body["supply"] |= {"tie_in": "joint", "fixed_tie_in": "compromise-joint"}
+    orders = {order.item: order.net.value for order in done(body, service).result.orders}
+    assert orders["compromise-joints"] == 4
+    body["segments"][0]["new"]["joints"]["section_changes"] = 3
+    orders = {order.item: order.net.value for order in done(body, service).result.orders}
+    assert orders["compromise-joints"] == 6
+
+
 def test_500_segments_are_answered(service: Service) -> None:
     result = done(random_job(7, 500), service).result
     assert len(result.segments) == 500

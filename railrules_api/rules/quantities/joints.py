@@ -87,6 +87,10 @@ class JointsInput(JointSet):
         Field("Joints that are insulated, counted on each rail; left out: none.", at_least=0, at_most=100_000),
     ] = None
     section_changes: SectionChanges = None
+    compromise_joints: Annotated[
+        int | None,
+        Field("Compromise joints besides, counted on each rail; left out: none.", at_least=0, at_most=100_000),
+    ] = None
     track_class: TrackClass = None
     welded: Annotated[bool | None, Field("The joints stand in continuous welded rail; left out: in jointed track.")] = None
 
@@ -189,10 +193,10 @@ def evaluate(given: JointsInput) -> JointsResult:
     ranges_of(given.stretch)
     joints = joint_count(given.stretch, given.rail_length)
     insulated = given.insulated_joints or 0
-    compromise = (given.section_changes or 0) * rail_count(given.stretch.rails)
+    compromise = (given.section_changes or 0) * rail_count(given.stretch.rails) + (given.compromise_joints or 0)
     up = round_up(joints)
     if insulated + compromise > up:
-        field = "insulated_joints" if insulated else "section_changes"
+        field = "insulated_joints" if insulated else "section_changes" if given.section_changes else "compromise_joints"
         raise refuse(field, reason="more special joints than joints", value=insulated + compromise, maximum=up)
     plain = max(0.0, joints - insulated - compromise)
     parts = parts_of(given, plain, bonded=joints - insulated if joints > insulated else 0.0)

@@ -48,8 +48,9 @@ def _place(part: Part) -> anchor_reuse.AnchorPlace:
 def pools_of(parts: Sequence[Part]) -> tuple[Pool, ...]:
     """Return the pools of a job in which any anchor is to be applied again: by product, and by base of the new rail."""
     by_kind: dict[tuple[str, float | None], list[int]] = {}
-    for position, (segment, _, _) in enumerate(parts):
-        by_kind.setdefault((segment.new.anchor_id or "", segment.new.base_width), []).append(position)
+    for position, part in enumerate(parts):
+        new = part.segment.new
+        by_kind.setdefault((new.anchor_id or "", new.base_width), []).append(position)
     pools = []
     for (product, _), positions in by_kind.items():
         if not any(parts[position].segment.new.anchors_reapplied_share for position in positions):

@@ -156,7 +156,15 @@ class NewJoints(joints.JointSet):
     """The joints of new track that is laid of single rails."""
 
     rail_length: Annotated[float, Field("Length of one rail.", kind=Kind.LENGTH, at_least=1.0, at_most=1000.0)]
-    section_changes: joints.SectionChanges = None
+    section_changes: Annotated[
+        int | None,
+        Field(
+            "Places where its rails meet those of another section, each a compromise joint in every renewed rail; left out: "
+            "counted from the segments it touches, and from how new rail is closed to what stays.",
+            at_least=0,
+            at_most=100_000,
+        ),
+    ] = None
 
 
 @lean

@@ -10,7 +10,7 @@ from railrules_api.domain.counting import SLACK
 from railrules_api.domain.intervals import Interval, subtract
 from railrules_api.domain.strings import KeepOut, RailRun
 from railrules_api.rules.quantities import closing_joints, rail_supply, string_layout, train_loads
-from railrules_api.rules.takeoff.segments import INSULATED, rails_of
+from railrules_api.rules.takeoff.segments import INSULATED, rail_of, rails_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -53,8 +53,7 @@ class _Open:
 
 def section_of(segment: Segment) -> Section:
     """Return the section that a segment is relaid with."""
-    new = segment.new
-    return Section(segment.track or "", new.section_id or "", new.mass_per_length, new.area)
+    return Section(segment.track or "", *rail_of(segment))
 
 
 def _hole(feature: JobFeature, supply: Supply) -> tuple[Interval, Closing] | None:

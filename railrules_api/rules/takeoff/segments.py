@@ -6,6 +6,7 @@ import math
 from bisect import bisect_left
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from railrules_api.domain.counting import SLACK
 from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.features import Feature, zones_for_features
 from railrules_api.domain.fields import slots_of
@@ -37,6 +38,7 @@ if TYPE_CHECKING:
     from railrules_api.domain.strings import Rail
     from railrules_api.rules.model import Rule
     from railrules_api.rules.takeoff.job import Job, JobFeature, NewJoints, Segment
+    from railrules_api.rules.takeoff.supply import Supply
 
 
 INSULATED = "insulated-joint"
@@ -90,20 +92,82 @@ class Part(NamedTuple):
         segment: the segment.
         stretch: the segment as the counting rules see it.
         zones: anchor zones that reach into it, those of neighbours with them.
+        compromise_joints: compromise joints of its rails laid singly, counted on each rail; 0 where it is laid of strings.
     """
 
     segment: Segment
     stretch: Stretch
     zones: tuple[AnchorZone, ...]
+    compromise_joints: int = 0
 
 
 def parts_of(job: Job) -> list[Part]:
     """Return the parts of a job, in its order."""
     tracks = {track: _Zones(zones) for track, zones in zones_of(enumerate(job.segments)).items()}
     nothing = _Zones([])
+    changes = compromise_joints(job)
     return [
-        Part(segment, stretch_of(segment), tracks.get(segment.track or "", nothing).reaching(segment)) for segment in job.segments
+        Part(
+            segment,
+            stretch_of(segment),
+            tracks.get(segment.track or "", nothing).reaching(segment),
+            changes.get(position, 0),
+        )
+        for position, segment in enumerate(job.segments)
     ]
+
+
+def _closed_inside(segment: Segment, supply: Supply) -> int:
+    """Return the ends of what a segment keeps within it that its rails are closed to by a compromise joint, on one rail."""
+    held: list[tuple[float, float]] = []
+    if supply.fixed_tie_in == "compromise-joint":
+        held += [
+            (feature.begin, feature.end)
+            for feature in segment.features
+            if feature.end is not None and not feature.rule.rail_through
+        ]
+    if supply.tie_in == "compromise-joint":
+        held += [(span.begin, span.end) for span in segment.left_out]
+    return sum(segment.begin < station < segment.end for limits in held for station in limits)
+
+
+def compromise_joints(job: Job) -> dict[int, int]:
+    """Count the compromise joints of rails laid singly, by the segment's position and on each rail.
+
+    Where two such segments of different sections touch, the joint is counted with the one before. Where one touches strings, it
+    is counted with the strings, by how their run is closed.
+    """
+    found: dict[int, int] = {}
+    if all(segment.new.joints is None for segment in job.segments):
+        return found
+    lines: dict[tuple[str, Rail], list[int]] = {}
+    for position in sorted(range(len(job.segments)), key=lambda position: job.segments[position].begin):
+        segment = job.segments[position]
+        for rail in rails_of(segment):
+            lines.setdefault((segment.track or "", rail), []).append(position)
+    for line in lines.values():
+        for number, position in enumerate(line):
+            segment = job.segments[position]
+            if segment.new.joints is None or segment.new.joints.section_changes is not None:
+                continue
+            before = job.segments[line[number - 1]] if number else None
+            after = job.segments[line[number + 1]] if number + 1 < len(line) else None
+            count = _closed_inside(segment, job.supply)
+            if before is None or before.end < segment.begin - SLACK:
+                count += (segment.begin_closing or job.supply.tie_in) == "compromise-joint"
+            if after is None or after.begin > segment.end + SLACK:
+                count += (segment.end_closing or job.supply.tie_in) == "compromise-joint"
+            elif after.new.joints is not None:
+                count += rail_of(after) != rail_of(segment)
+            if count:
+                found[position] = found.get(position, 0) + count
+    return found
+
+
+def rail_of(segment: Segment) -> tuple[str, float, float]:
+    """Return what tells the new rail of a segment from another: id, mass per length and area of its section."""
+    new = segment.new
+    return new.section_id or "", new.mass_per_length, new.area
 
 
 class _Zones:
@@ -257,8 +321,9 @@ def _sound_ties(segment: Segment) -> Iterator[Question]:
         yield Question(sound_ties.RULE, segment.name, given)
 
 
-def _single_rails(segment: Segment, made_of: NewJoints, stretch: Stretch) -> Iterator[Question]:
+def _single_rails(part: Part, made_of: NewJoints) -> Iterator[Question]:
     """Ask for the rails and joints of new track that is not laid of strings."""
+    segment, stretch = part.segment, part.stretch
     rails = rail_count(segment.rails)
     yield Question(
         rail_mass.RULE,
@@ -280,6 +345,7 @@ def _single_rails(segment: Segment, made_of: NewJoints, stretch: Stretch) -> Ite
             rail_length=made_of.rail_length,
             insulated_joints=insulated * rails or None,
             section_changes=made_of.section_changes,
+            compromise_joints=part.compromise_joints or None,
             track_class=segment.track_class,
         ),
     )
@@ -449,7 +515,7 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
         ),
     )
     if new.joints is not None:
-        yield from _single_rails(segment, new.joints, stretch)
+        yield from _single_rails(part, new.joints)
     yield Question(
         work.RULE,
         name,
