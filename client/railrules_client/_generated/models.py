@@ -2720,6 +2720,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         insulated_joints: Joints that are insulated, counted on each rail; left out: none. At least 0, at most 100,000.
         section_changes: Places where the rail section changes, each a compromise joint in every renewed rail; left out:
             none. At least 0, at most 100,000.
+        compromise_joints: Compromise joints besides, counted on each rail; left out: none. At least 0, at most 100,000.
         track_class: Class of track, for the check of bolts. At least 1, at most 5.
         welded: The joints stand in continuous welded rail; left out: in jointed track.
         units: Units of the answer; `us` when left out.
@@ -2744,6 +2745,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     bolt_mass: Mass | UnsetType = UNSET
     insulated_joints: int | UnsetType = UNSET
     section_changes: int | UnsetType = UNSET
+    compromise_joints: int | UnsetType = UNSET
     track_class: int | UnsetType = UNSET
     welded: bool | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
@@ -2772,6 +2774,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             bolt_mass: Mass | Measured | UnsetType = UNSET,
             insulated_joints: int | UnsetType = UNSET,
             section_changes: int | UnsetType = UNSET,
+            compromise_joints: int | UnsetType = UNSET,
             track_class: int | UnsetType = UNSET,
             welded: bool | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
@@ -3395,8 +3398,9 @@ class NewJoints(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit
             characters.
         bolt_product: Catalogue id of the bolt. At most 200 characters.
         bolt_mass: Mass of one bolt with its nut.
-        section_changes: Places where the rail section changes, each a compromise joint in every renewed rail; left out:
-            none. At least 0, at most 100,000.
+        section_changes: Places where its rails meet those of another section, each a compromise joint in every renewed
+            rail; left out: counted from the segments it touches, and from how new rail is closed to what stays. At
+            least 0, at most 100,000.
     """
 
     rail_length: Length
