@@ -168,6 +168,7 @@ def in_parts(text: str, numbers: Mapping[str, Printed] | None = None, lead: str 
 
 
 _NAMED: Final = re.compile(r"\b([A-Za-z]+)_([A-Za-z0-9]+)\b")
+_MINUS_OF: Final = re.compile(r"(?<![\w)])-(?=[A-Za-z(])")
 _POWER_OF: Final = re.compile(r"([A-Za-z0-9)])(?:\^|\*\*)(\d+)")
 _SIGNS: Final = {"&lt;=": "≤", "&gt;=": "≥", " * ": " × ", " - ": " − ", "sqrt(": "√("}
 
@@ -181,6 +182,7 @@ def in_words(text: str) -> str:
     told = escape(text)
     for typed, written in _SIGNS.items():
         told = told.replace(typed, written)
+    told = _MINUS_OF.sub("−", told)
     told = _POWER_OF.sub(r"\1<sup>\2</sup>", told)
     return _NAMED.sub(lambda found: f"<i>{_GREEK.get(found[1], found[1])}</i><sub>{found[2]}</sub>", told)
 
