@@ -77,6 +77,9 @@ def test_formulas_give_outputs_and_parse(rule: Rule[object, object]) -> None:
     assert rule.formulas
     for formula in rule.formulas:
         assert formula.gives in outputs
+        if formula.when is not None:
+            words = next(slot.words for slot in slots_of(rule.input) if slot.name == formula.when[0])
+            assert formula.when[1] in words
         if formula.exact:
             ast.parse(formula.text, mode="eval")
 

@@ -98,6 +98,7 @@ class RuleFormula(msgspec.Struct, frozen=True):
     gives: Annotated[str, Meta(max_length=80, description="Output that it gives.")]
     text: Annotated[str, Meta(max_length=2000, description="Right-hand side in the fields' symbols.")]
     exact: Annotated[bool, Meta(description="It can be evaluated as it stands; otherwise it is told in words.")]
+    when: Annotated[str, Meta(max_length=160, description="Input and word that it holds for; empty where it always holds.")]
 
 
 class RuleRecord(msgspec.Struct, frozen=True):
@@ -236,7 +237,9 @@ def rule_record(rule: Rule[Any, Any], service: Service) -> RuleRecord:
         title=rule.title,
         summary=rule.summary,
         resource=f"/v1/{rule.path}",
-        formulas=[RuleFormula(formula.gives, formula.text, formula.exact) for formula in rule.formulas],
+        formulas=[
+            RuleFormula(formula.gives, formula.text, formula.exact, " ".join(formula.when or ())) for formula in rule.formulas
+        ],
         inputs=[_field(slot) for slot in slots_of(rule.input)],
         outputs=[_field(slot) for slot in slots_of(rule.output)],
         cautions=[

@@ -50,6 +50,8 @@ def steps_of(working: Working) -> list[Step]:
 
     steps: list[Step] = []
     for formula in working.rule.formulas:
+        if not formula.holds_for(working.given):
+            continue
         slot = fields[formula.gives]
         result = _number(getattr(working.found, formula.gives))
         unit = f" {si_unit(slot.field.kind).label}" if slot.field.kind is not None else ""

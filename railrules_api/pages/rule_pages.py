@@ -67,10 +67,11 @@ def _formula(rule: Rule[Any, Any], formula: Formula) -> str:
     about = escape(slot.field.about)
     name = mathml.symbol(slot.field.symbol) if slot.field.symbol else f"<mtext>{escape(formula.gives.replace('_', ' '))}</mtext>"
     if formula.exact:
-        inside = f"<mrow>{name}<mo>=</mo>{mathml.expression(formula.text)}</mrow>"
-        return f'<div class="formula" tabindex="0">{mathml.math(inside)}<div class="soft small">{about}</div></div>'
-    told = f"{mathml.math(name)}: {mathml.in_words(formula.text)}"
-    return f'<div class="formula" tabindex="0">{told}<div class="soft small">{about}</div></div>'
+        told = mathml.math(f"<mrow>{name}<mo>=</mo>{mathml.expression(formula.text)}</mrow>")
+    else:
+        told = f"{mathml.math(name)}: {mathml.in_words(formula.text)}"
+    holds = f"{escape(' '.join(formula.when))}: " if formula.when else ""
+    return f'<div class="formula" tabindex="0">{holds}{told}<div class="soft small">{about}</div></div>'
 
 
 def _number(value: float) -> str:

@@ -52,11 +52,17 @@ class Formula:
         text: right-hand side, e.g. `E * A * alpha * (T - T_N)`; the functions ceil, floor, sqrt, sin, min, max, abs, sum
             may stand in it.
         exact: the text can be evaluated as it stands; False where it is a description in words or a sum over a list.
+        when: an input field and the word that it must have for the equation to hold; None where it always holds.
     """
 
     gives: str
     text: str
     exact: bool = True
+    when: tuple[str, str] | None = None
+
+    def holds_for(self, given: object) -> bool:
+        """Tell whether the equation holds for an input of its rule."""
+        return self.when is None or getattr(given, self.when[0]) == self.when[1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -268,5 +268,9 @@ def worked_line(formula: Formula, place: int, working: Working, system: System) 
 
 def worked_lines(working: Working, system: System) -> tuple[WorkedLine, ...]:
     """Return every formula of a rule with the numbers of one use; those whose result is not there are left out."""
-    lines = (worked_line(formula, place, working, system) for place, formula in enumerate(working.rule.formulas, 1))
+    lines = (
+        worked_line(formula, place, working, system)
+        for place, formula in enumerate(working.rule.formulas, 1)
+        if formula.holds_for(working.given)
+    )
     return tuple(line for line in lines if line.results)

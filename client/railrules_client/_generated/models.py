@@ -5308,11 +5308,13 @@ class RuleFormula(Answered, frozen=True, kw_only=True):
         gives: Output that it gives.
         text: Right-hand side in the fields' symbols.
         exact: It can be evaluated as it stands; otherwise it is told in words.
+        when: Input and word that it holds for; empty where it always holds.
     """
 
     gives: str
     text: str
     exact: bool
+    when: str
 
 
 class RuleList(Answered, frozen=True, kw_only=True):

@@ -157,21 +157,23 @@ RULE = Rule(
     formulas=(
         Formula("temperature_drop", "max(0, T_N - T)"),
         Formula("force", "-E * A * alpha * drop"),
+        Formula("slip_length", "-P / r", when=("law", "rigid-plastic")),
+        Formula("end_movement", "P**2 / (2 * E * A * r)", when=("law", "rigid-plastic")),
+        Formula("decay_length", "sqrt(E * A / k)", when=("law", "elastic")),
+        Formula("end_movement", "-P / sqrt(k * E * A)", when=("law", "elastic")),
+        Formula("decay_length", "sqrt(E * A / k)", when=("law", "bilinear")),
+        Formula("slip_length", "max(0, -P / r - x_e)", when=("law", "bilinear")),
         Formula(
-            "slip_length",
-            "rigid-plastic: -P / r; bilinear: -P / r - sqrt(E A / k), not below 0; elastic: 0",
-            exact=False,
-        ),
-        Formula("decay_length", "sqrt(E A / k); rigid-plastic: 0", exact=False),
-        Formula(
-            "end_movement",
-            "rigid-plastic: P^2 / (2 E A r); elastic: -P / sqrt(k E A); bilinear: P^2 / (2 E A r) + r / (2 k), elastic while "
-            "-P <= r sqrt(E A / k)",
-            exact=False,
+            "end_movement",  # the elastic part beyond the slip, and what the slipping length adds
+            "(-P - r * x_0) / sqrt(k * E * A) + (-P * x_0 - r * x_0**2 / 2) / (E * A)",
+            when=("law", "bilinear"),
         ),
         Formula("gap", "2 * u_0"),
-        Formula("drop_at_limit", "the drop that gives G = G_max", exact=False),
-        Formula("resistance_at_limit", "the resistance that gives G = G_max", exact=False),
+        Formula("drop_at_limit", "sqrt(G_max * r / (E * A)) / alpha", when=("law", "rigid-plastic")),
+        Formula("drop_at_limit", "G_max * sqrt(k / (E * A)) / (2 * alpha)", when=("law", "elastic")),
+        Formula("drop_at_limit", "the drop that gives G = G_max", exact=False, when=("law", "bilinear")),
+        Formula("resistance_at_limit", "P**2 / (E * A * G_max)", when=("law", "rigid-plastic")),
+        Formula("resistance_at_limit", "the resistance that gives G = G_max", exact=False, when=("law", "bilinear")),
     ),
     cites=(
         Cite("strength-of-materials", "equilibrium of a bar with distributed longitudinal restraint", "derived"),

@@ -255,7 +255,7 @@ RULE = Rule(
         Formula("neutral_drifted", "T_N - d"),
         Formula("greatest_rise", "H - T_D"),
         Formula("greatest_fall", "max(T_N, T_high) - L"),
-        Formula("restriction", "T_D + R - m, where an allowed rise is given", exact=False),
+        Formula("restriction", "T_D + R - m"),
     ),
     cites=(
         Cite("rail-transit-cwr-10-5-1", "section 10.5.1: (2 Ht + Lt) / 3 + 10 and + 25 °F", "published"),
