@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from railrules_api.api.service import start
 from tests.bench import over_http
 from tests.bench.checks import check_costs, holds_against, section_costs
+from tests.bench.client_import import import_cost
 from tests.bench.in_process import bulk_costs, memory_of_one, rule_costs, takeoff_costs, units_costs
 
 if TYPE_CHECKING:
@@ -30,6 +31,7 @@ GOALS: dict[str, tuple[str, float]] = {
     "FastAPI, POST takeoff of 1": (">=", 2.0),
     "FastAPI, POST takeoff of 100": (">=", 3.0),
     "start to first answer, x bare application": ("<=", 3.0),
+    "import of the client, x import of httpx alone": ("<=", 1.5),
     "idle memory MB": ("<=", 90.0),
     "p99 beside takeoffs, x quiet p99": ("<=", 10.0),
     "bulk, whole lines: floor, % of all": (">=", 45.0),
@@ -137,6 +139,12 @@ def _bulk(report: Report, service: Service, segments: int, *, quick: bool) -> di
     return stream
 
 
+def _client(report: Report) -> None:
+    report.heading("the client")
+    cost = import_cost()
+    report.row("import of the client, x import of httpx alone", cost.client / cost.http_alone, note=f"{cost.modules} modules")
+
+
 def _growth(found: dict[int, Cost], stream: dict[str, float]) -> None:
     _say("\ngrowth: what it takes, and what to use")
     _say(f"{'segments':>10} {'CPU time':>12} {'memory':>12} {'sent':>12} {'answered':>12}   use")
@@ -175,6 +183,7 @@ def main(arguments: list[str]) -> None:
     _http(report, quick=chosen.quick)
     stream = _bulk(report, service, 10**6 if chosen.full else 1_000 if chosen.quick else 10_000, quick=chosen.quick)
     _growth(found, stream)
+    _client(report)
     missed = [
         name for name, (sense, goal) in GOALS.items() if name in report.numbers and not _met(report.numbers[name], sense, goal)
     ]

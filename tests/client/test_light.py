@@ -7,9 +7,14 @@ import re
 import subprocess
 import sys
 import tomllib
+import zipfile
+from importlib import metadata
+from pathlib import Path
 
 import railrules_client
-from railrules_client import _helpers, _units
+from packaging.requirements import Requirement
+from railrules_client import _helpers, _units, comparing, jobs, tables
+from railrules_client.command_line import report
 
 from tests.client.conftest import ROOT
 
@@ -37,6 +42,44 @@ def test_it_needs_two_libraries() -> None:
     assert sorted(re.split(r"[<>=]", name)[0] for name in project["dependencies"]) == ["httpx", "msgspec"]
 
 
+def needed_by(name: str, found: set[str]) -> set[str]:
+    """Return what a distribution asks for without extras here, and what that asks for in turn."""
+    for line in metadata.requires(name) or ():
+        wanted = Requirement(line)
+        if (wanted.marker is None or wanted.marker.evaluate({"extra": ""})) and wanted.name.lower() not in found:
+            found.add(wanted.name.lower())
+            needed_by(wanted.name, found)
+    return found
+
+
+def test_it_brings_at_most_eight_distributions() -> None:
+    found = needed_by("railrules-client", set())
+    assert {"httpx", "msgspec", "h11"} <= found
+    assert len(found) <= 8, found
+
+
+def test_the_wheel_is_pure_python_and_holds_the_client_alone(tmp_path: Path) -> None:
+    command = [sys.executable, "-m", "hatchling", "build", "-t", "wheel", "-d", str(tmp_path)]
+    subprocess.run(command, cwd=ROOT / "client", check=True, capture_output=True)
+    (wheel,) = tmp_path.iterdir()
+    assert wheel.name.endswith("-py3-none-any.whl")
+    assert wheel.stat().st_size < 500_000
+    with zipfile.ZipFile(wheel) as archive:
+        names = archive.namelist()
+        told = archive.read(next(name for name in names if name.endswith(".dist-info/WHEEL"))).decode()
+        entries = archive.read(next(name for name in names if name.endswith("entry_points.txt"))).decode()
+    assert "Root-Is-Purelib: true" in told
+    assert "railrules = railrules_client.command_line:main" in entries
+    inside = {name for name in names if ".dist-info/" not in name}
+    assert all(name.startswith("railrules_client/") and name.endswith((".py", "py.typed")) for name in inside)
+    assert "railrules_client/py.typed" in inside
+
+
+def test_what_most_scripts_do_not_use_is_loaded_when_it_is_used() -> None:
+    lazy = {f"railrules_client.{name}" for name in ("tables", "comparing", "jobs", "telemetry", "command_line", "_bulk")}
+    assert not loaded("import railrules_client") & lazy
+
+
 def test_the_version_is_said_once() -> None:
     project = tomllib.loads((ROOT / "client" / "pyproject.toml").read_text(encoding="utf-8"))
     assert project["tool"]["hatch"]["version"]["path"] == "railrules_client/_version.py"
@@ -44,7 +87,7 @@ def test_the_version_is_said_once() -> None:
 
 
 def test_docstrings_and_readme_run() -> None:
-    for module in (railrules_client, _helpers, _units):
+    for module in (railrules_client, _helpers, _units, tables, comparing, jobs, jobs.spreadsheets, jobs.cells, report):
         assert doctest.testmod(module).failed == 0
     found = doctest.testfile(str(ROOT / "client" / "README.md"), module_relative=False)
     assert found.attempted > 10
