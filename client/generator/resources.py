@@ -31,6 +31,8 @@ _OWN_FAULT = (405, 406, 415)
 _LONGEST = 100
 _RESERVED = {"timeout", "retries", "headers", "request_id", "on_response", "self"}
 _OPTIONS = "settings of this call alone: timeout, retries, headers, request_id, on_response."
+_ALSO = {"rail_sections": "sections"}
+"""Resources that go by a shorter name as well, the one that is used at work."""
 _COMFORTS = {"takeoffs": "Takeoffs"}
 """Hand-written classes of `_takeoffs.py` that the class of a resource rests on; each has its twin for awaiting."""
 _HEAD = '''"""Resources of {title} {version}, named as the trade names them. Made from the OpenAPI document; do not edit."""
@@ -190,7 +192,12 @@ def _root(groups: dict[str, list[Operation]], *, asynchronous: bool) -> list[str
         f'{_TAB * 2}"""Reach the resources through a caller."""',
     ]
     return lines + [
-        f"{_TAB * 2}self.{group}: {prefix}{camel(group)}Resource = {prefix}{camel(group)}Resource(caller)" for group in groups
+        line
+        for group in groups
+        for line in (
+            f"{_TAB * 2}self.{group}: {prefix}{camel(group)}Resource = {prefix}{camel(group)}Resource(caller)",
+            *([f"{_TAB * 2}self.{_ALSO[group]}: {prefix}{camel(group)}Resource = self.{group}"] if group in _ALSO else []),
+        )
     ]
 
 

@@ -16,6 +16,7 @@ from railrules_client import Client
 
 from tests.client import sample_script
 from tests.client.conftest import ROOT
+from tests.support.demo import DEMO, demo_job
 
 HERE = Path(__file__).parent
 WRONG = {
@@ -117,5 +118,10 @@ def test_the_users_script_runs() -> None:
         assert sample_script.hot_force(client) == pytest.approx(90.9, abs=0.1)
         assert sample_script.ties_in_a_mile(client) == 3250
         assert sample_script.why(client) == ["/neutral_temperature"] or sample_script.why(client)[0].startswith("/")
+        job = demo_job()
+        assert len(set(sample_script.as_frames(client, job))) == 1
+        assert sample_script.what_changes(client, DEMO)
+        assert sample_script.many(client, [job, {}]) == (1, 1)
+    assert asyncio.run(sample_script.many_awaited([job])) == 1
     assert asyncio.run(sample_script.heaviest())
     assert str(sample_script.own_words()) == "2.25 in"

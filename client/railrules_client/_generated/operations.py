@@ -8483,6 +8483,7 @@ class Resources:
         self.quantities: QuantitiesResource = QuantitiesResource(caller)
         self.rail_anchors: RailAnchorsResource = RailAnchorsResource(caller)
         self.rail_sections: RailSectionsResource = RailSectionsResource(caller)
+        self.sections: RailSectionsResource = self.rail_sections
         self.regulation: RegulationResource = RegulationResource(caller)
         self.rulebooks: RulebooksResource = RulebooksResource(caller)
         self.rules: RulesResource = RulesResource(caller)
@@ -15851,6 +15852,7 @@ class AsyncResources:
         self.quantities: AsyncQuantitiesResource = AsyncQuantitiesResource(caller)
         self.rail_anchors: AsyncRailAnchorsResource = AsyncRailAnchorsResource(caller)
         self.rail_sections: AsyncRailSectionsResource = AsyncRailSectionsResource(caller)
+        self.sections: AsyncRailSectionsResource = self.rail_sections
         self.regulation: AsyncRegulationResource = AsyncRegulationResource(caller)
         self.rulebooks: AsyncRulebooksResource = AsyncRulebooksResource(caller)
         self.rules: AsyncRulesResource = AsyncRulesResource(caller)

@@ -95,7 +95,7 @@ def _strings(plan: dict[str, Any]) -> Iterator[str]:
     yield _wrapped(f"Field welds: {number(supply['field_welds'])}; {_kinds(supply, _WELDS) or 'none'}.")
     joints = _kinds(supply, _JOINTS)
     if joints:
-        parts = plan.get("joints") or {}
+        parts: dict[str, Any] = plan.get("joints") or {}
         made = ", ".join(
             f"{number(parts[part])} {part}" for part in ("bars", "bolts", "nuts", "washers", "bonds") if part in parts
         )
@@ -203,7 +203,8 @@ def _notes(result: dict[str, Any]) -> list[str]:
         for note in segment["notes"]:
             about.setdefault(note, []).append(segment["name"])
     for plan in result["rail"]:
-        for note in (plan.get("joints") or {}).get("notes", ()):
+        joints: dict[str, Any] = plan.get("joints") or {}
+        for note in joints.get("notes", ()):
             about.setdefault(note, []).append(plan["of"])
     return [_wrapped(f"{note} [{'; '.join(names)}]") for note, names in about.items()]
 

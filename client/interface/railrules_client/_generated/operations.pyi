@@ -247,6 +247,7 @@ class Resources:
     quantities: QuantitiesResource
     rail_anchors: RailAnchorsResource
     rail_sections: RailSectionsResource
+    sections: RailSectionsResource
     regulation: RegulationResource
     rulebooks: RulebooksResource
     rules: RulesResource
@@ -504,6 +505,7 @@ class AsyncResources:
     quantities: AsyncQuantitiesResource
     rail_anchors: AsyncRailAnchorsResource
     rail_sections: AsyncRailSectionsResource
+    sections: AsyncRailSectionsResource
     regulation: AsyncRegulationResource
     rulebooks: AsyncRulebooksResource
     rules: AsyncRulesResource
