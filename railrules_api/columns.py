@@ -10,14 +10,13 @@ the result hangs neither on the engine nor on how it cut the rows. NumPy and pya
 
 from __future__ import annotations
 
-import importlib
 from dataclasses import fields
 from functools import cache
 from typing import TYPE_CHECKING, Any, Final
 
+from railrules_api.api.arrow_stream import SUMS, TEXTS, schema
+from railrules_api.api.arrow_stream import totals as totals_of
 from railrules_api.api.bulk import ExactSum
-from railrules_api.api.calculations import bind, worked
-from railrules_api.api.problems import ProblemError
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service, start
 from railrules_api.column_numbers import LARGEST, Column, OneByOne, Parting
@@ -31,6 +30,8 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     from railrules_api.rules.model import Rule
+
+__all__ = ["NUMBERS", "ColumnsError", "evaluate", "rules", "schema", "summed", "takeoff_totals", "takes_columns"]
 
 NUMBERS: Final = frozenset({"quantity", "number", "count"})
 _PLAIN: Final = NUMBERS | {"flag", "word", "text"}
@@ -216,31 +217,11 @@ class _Asking:
 
 # ---------------------------------------------------------------- takeoffs
 
-_TEXTS: Final = ("item", "product", "direction", "kind")
-_SUMS: Final = ("net", "order", "mass")
-
 
 @cache
 def _service() -> Service:
     """Return the service of this process; every worker of an engine makes its own."""
     return start()
-
-
-def _arrow() -> Any:  # noqa: ANN401  the library, which is an extra
-    return importlib.import_module("pyarrow")
-
-
-def schema() -> Any:  # noqa: ANN401  of pyarrow
-    """Return the schema of totals: one row for each item and product of each job, in coherent SI; `kind` is empty for pieces."""
-    arrow = _arrow()
-    return arrow.schema(
-        [
-            ("job", arrow.int64()),
-            *((name, arrow.string()) for name in _TEXTS),
-            *((name, arrow.float64()) for name in _SUMS),
-            ("problem", arrow.string()),
-        ]
-    )
 
 
 def takeoff_totals(batch: Any, column: str = "job") -> Any:  # noqa: ANN401  of pyarrow, both
@@ -253,35 +234,8 @@ def takeoff_totals(batch: Any, column: str = "job") -> Any:  # noqa: ANN401  of 
     Returns:
         A record batch of `schema()`: `job` is the row in `batch`; a job that is refused has one row, with its `problem`.
     """
-    arrow = _arrow()
-    rows: dict[str, list[Any]] = {name: [] for name in schema().names}
-    for number, body in enumerate(batch.column(column).to_pylist()):
-        for values in _totals(body if isinstance(body, bytes) else str(body).encode()):
-            rows["job"].append(number)
-            for name, value in zip(schema().names[1:], values, strict=True):
-                rows[name].append(value)
-    return arrow.RecordBatch.from_pydict(rows, schema=schema())
-
-
-def _totals(body: bytes) -> Iterable[tuple[Any, ...]]:
-    resource, service = calculation_of("takeoffs"), _service()
-    try:
-        found, _ = worked(resource, bind(resource, body, service), service)
-    except ProblemError as problem:
-        return [(None, None, None, None, None, None, None, problem.detail)]
-    return [
-        (
-            order.item,
-            order.product,
-            order.direction,
-            "" if order.net.kind is None else order.net.kind.value,
-            order.net.value,
-            order.order.value,
-            order.order_mass if order.direction == "order" else order.net_mass,
-            None,
-        )
-        for order in found.orders
-    ]
+    bodies = (job if isinstance(job, bytes) else str(job).encode() for job in batch.column(column).to_pylist())
+    return totals_of(bodies, calculation_of("takeoffs"), _service())
 
 
 def summed(batches: Iterable[Any]) -> dict[tuple[str, str, str, str], tuple[int, float, float, float]]:
@@ -296,11 +250,11 @@ def summed(batches: Iterable[Any]) -> dict[tuple[str, str, str, str], tuple[int,
     for batch in batches:
         rows = batch.to_pydict()
         for position in range(batch.num_rows):
-            item, product, direction, kind = (rows[name][position] or "" for name in _TEXTS)
+            item, product, direction, kind = (rows[name][position] or "" for name in TEXTS)
             key = (item, product, direction, kind)
             jobs[key] = jobs.get(key, 0) + 1
             totals = sums.setdefault(key, (ExactSum(), ExactSum(), ExactSum()))
-            for total, name in zip(totals, _SUMS, strict=True):
+            for total, name in zip(totals, SUMS, strict=True):
                 if rows[name][position] is not None:
                     total.add(rows[name][position])
     return {key: (jobs[key], *(total.value for total in sums[key])) for key in sorted(sums)}  # type: ignore[misc]

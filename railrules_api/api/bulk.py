@@ -19,6 +19,7 @@ import msgspec
 from litestar.handlers import ASGIRouteHandler
 from msgspec import UNSET, Meta, UnsetType
 
+from railrules_api.api import arrow_stream
 from railrules_api.api.answering import amount_answer
 from railrules_api.api.calculations import Calculation, answer, bind, worked
 from railrules_api.api.envelope import Problem, Versions
@@ -277,6 +278,10 @@ def _parameters(scope: HTTPScope) -> tuple[bool, System]:
     return found.get("answer") == "totals", cast("System", found.get("units", "us"))
 
 
+def _sent(scope: HTTPScope) -> str:
+    return media_type_of(dict(scope["headers"]).get(b"content-type", b"").decode("latin-1"))
+
+
 def _check(scope: HTTPScope) -> tuple[bool, System]:
     """Return what is asked, or refuse it before the answer has begun.
 
@@ -286,11 +291,12 @@ def _check(scope: HTTPScope) -> tuple[bool, System]:
     if scope["method"] != "POST":
         detail = "this resource does not know the method; the Allow header lists those it does"
         raise ProblemError(405, detail, (), {"Allow": _ALLOW})
-    headers = dict(scope["headers"])
-    if accepted(headers.get(b"accept", b"*/*").decode("latin-1"), (MEDIA_TYPE,)) is None:
-        raise ProblemError(406, f"answers come as {MEDIA_TYPE}")
-    sent = media_type_of(headers.get(b"content-type", b"").decode("latin-1"))
-    if sent not in _READ:
+    sent = _sent(scope)
+    columns = sent == arrow_stream.MEDIA_TYPE and arrow_stream.available()
+    answered = arrow_stream.MEDIA_TYPE if columns else MEDIA_TYPE
+    if accepted(dict(scope["headers"]).get(b"accept", b"*/*").decode("latin-1"), (answered,)) is None:
+        raise ProblemError(406, f"answers come as {answered}")
+    if sent not in _READ and not columns:
         raise ProblemError(415, f"send {MEDIA_TYPE}, not {sent or 'a body without a type'}"[:300], (), {"Accept": MEDIA_TYPE})
     return _parameters(scope)
 
@@ -323,6 +329,9 @@ class Bulk:
             await self._begin(send, problem.status, PROBLEM_TYPE, extra)
             await send({"type": "http.response.body", "body": problem.body(), "more_body": False})
             return
+        if _sent(cast("HTTPScope", scope)) == arrow_stream.MEDIA_TYPE:
+            await self._arrow(receive, send)
+            return
         await self._begin(send, 200, MEDIA_TYPE, [(b"vary", b"Accept")])
         run = Run(self.resource, self.service, system=system, totals_only=totals_only)
         lines = Lines()
@@ -338,6 +347,27 @@ class Bulk:
             for first in range(0, len(ready), _LINES_AT_ONCE):
                 await self._answer(run, ready[first : first + _LINES_AT_ONCE], send)
         await send({"type": "http.response.body", "body": run.trailer(), "more_body": False})
+
+    async def _arrow(self, receive: Receive, send: Send) -> None:
+        """Answer a stream of record batches; a thread reads, works and writes, and waits for either side as it has to."""
+        loop = asyncio.get_running_loop()
+
+        def begun() -> Iterator[bytes]:
+            return arrow_stream.Stream(arrow_stream.incoming_from(receive, loop), self.resource, self.service).run()
+
+        try:
+            answers = await asyncio.to_thread(begun)
+            await self._begin(send, 200, arrow_stream.MEDIA_TYPE, [(b"vary", b"Accept")])
+            while (told := await asyncio.to_thread(next, answers, None)) is not None:
+                # waits while the caller does not read what he was sent before
+                await send({"type": "http.response.body", "body": told, "more_body": True})
+        except ConnectionError:
+            return
+        except ProblemError as problem:
+            await self._begin(send, problem.status, PROBLEM_TYPE, [])
+            await send({"type": "http.response.body", "body": problem.body(), "more_body": False})
+            return
+        await send({"type": "http.response.body", "body": b"", "more_body": False})
 
     async def _begin(self, send: Send, status: int, media_type: str, extra: list[tuple[bytes, bytes]]) -> None:
         typed = [(b"content-type", media_type.encode())] if media_type else []
@@ -403,6 +433,9 @@ def operation(resource: Calculation) -> Operation:
             "the stream; its line holds the problem. The last line is a trailer with counts, the SHA-256 of all before it and, "
             "with `answer=totals`, the totals of all jobs; an answer without it was cut. Totals are exact sums rounded once, so "
             "they repeat bit for bit whatever the order and the network. Lines are of at most 1 MiB; their number is not limited."
+            " Where the service has the `arrow` extra, a body of `application/vnd.apache.arrow.stream` with one column `job`, "
+            "each the JSON of a request, is answered by a stream of the same type: totals by job and item, in SI, a job's "
+            "problem in its row."
         ),
         answer=line_type(resource),
         request=resource.request,
