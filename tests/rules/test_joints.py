@@ -78,3 +78,15 @@ def test_special_joints_stand_in_place_of_plain_ones() -> None:
 )
 def test_least_bolts(track_class: int | None, welded: bool, bolts: int, verdict: str) -> None:  # noqa: FBT001
     assert count(39, track_class=track_class, welded=welded, bolts_per_joint=bolts).check.verdict == verdict
+
+
+def test_compromise_joints_at_the_ends_stand_there_besides_the_joints_within() -> None:
+    where = stretch(end=390 * FOOT)
+    plain, ended = count(39, stretch=where, bonds_per_joint=1), count(39, stretch=where, bonds_per_joint=1, compromise_joints=4)
+    assert (ended.joints_plain, ended.joints_compromise) == (plain.joints_plain, 4)
+    assert ended.bonds == plain.bonds + 4
+    # a stretch shorter than a rail has ends as well
+    short = count(39, stretch=stretch(end=FOOT), compromise_joints=4)
+    assert short.joints_compromise == 4
+    within = count(39, stretch=where, section_changes=1)
+    assert within.joints_plain == plain.joints_plain - 2

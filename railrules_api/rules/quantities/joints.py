@@ -89,7 +89,11 @@ class JointsInput(JointSet):
     section_changes: SectionChanges = None
     compromise_joints: Annotated[
         int | None,
-        Field("Compromise joints besides, counted on each rail; left out: none.", at_least=0, at_most=100_000),
+        Field(
+            "Compromise joints at its ends, besides the joints within it, counted on each rail; left out: none.",
+            at_least=0,
+            at_most=100_000,
+        ),
     ] = None
     track_class: TrackClass = None
     welded: Annotated[bool | None, Field("The joints stand in continuous welded rail; left out: in jointed track.")] = None
@@ -185,7 +189,7 @@ def special_lines(insulated: float, compromise: float) -> tuple[Line, ...]:
 
 
 def evaluate(given: JointsInput) -> JointsResult:
-    """Count joints and their parts. Insulated and compromise joints stand in place of plain ones and come complete.
+    """Count joints and their parts. Insulated and compromise joints within stand in place of plain ones and come complete.
 
     Raises:
         RefusedError: the stretch contradicts itself, or more insulated and compromise joints are given than there are joints.
@@ -193,13 +197,14 @@ def evaluate(given: JointsInput) -> JointsResult:
     ranges_of(given.stretch)
     joints = joint_count(given.stretch, given.rail_length)
     insulated = given.insulated_joints or 0
-    compromise = (given.section_changes or 0) * rail_count(given.stretch.rails) + (given.compromise_joints or 0)
+    changes, at_ends = (given.section_changes or 0) * rail_count(given.stretch.rails), given.compromise_joints or 0
+    compromise = changes + at_ends
     up = round_up(joints)
-    if insulated + compromise > up:
-        field = "insulated_joints" if insulated else "section_changes" if given.section_changes else "compromise_joints"
-        raise refuse(field, reason="more special joints than joints", value=insulated + compromise, maximum=up)
-    plain = max(0.0, joints - insulated - compromise)
-    parts = parts_of(given, plain, bonded=joints - insulated if joints > insulated else 0.0)
+    if insulated + changes > up:
+        field = "insulated_joints" if insulated else "section_changes"
+        raise refuse(field, reason="more special joints than joints", value=insulated + changes, maximum=up)
+    plain = max(0.0, joints - insulated - changes)
+    parts = parts_of(given, plain, bonded=max(0.0, joints - insulated) + at_ends)
     return JointsResult(
         joints=joints,
         joints_whole=float(math.floor(joints + NOISE * max(1.0, joints))),
@@ -223,17 +228,18 @@ RULE = Rule(
     id="quantities.joints",
     title="Joints and their parts",
     summary=(
-        "A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come "
-        "complete with bars and bolts. Nothing is rounded but in the two fields that say so."
+        "A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain ones, "
+        "compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is rounded but in the "
+        "two fields that say so."
     ),
     formulas=(
         Formula("joints", "renewed rails times length over rail length", exact=False),
-        Formula("joints_plain", "j - j_i - j_c, not below 0", exact=False),
+        Formula("joints_plain", "j less insulated joints and those of section changes, not below 0", exact=False),
         Formula("bars", "j_p * b"),
         Formula("bolts", "j_p * h"),
         Formula("nuts", "n_bolts * k_n"),
         Formula("washers", "n_bolts * k_w"),
-        Formula("bonds", "(j - j_i) * k_b, not below 0", exact=False),
+        Formula("bonds", "(j - j_i, not below 0, and compromise joints at the ends) * k_b", exact=False),
     ),
     cites=(
         Cite("trautwine", "weight of railroad spikes: 24-ft rails make 440 joints a mile", "published"),

@@ -54,7 +54,6 @@ FIELDS: Final[Mapping[str, Mapping[str, Path]]] = {
     rail_mass.RULE.id: {},
     joints.RULE.id: {
         "insulated_joints": ("features",),
-        "compromise_joints": (),
         **{name: (*_NEW, "joints", name) for name in ("section_changes", "rail_length", "bolts_per_joint")},
     },
     work.RULE.id: {
