@@ -2720,7 +2720,8 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         insulated_joints: Joints that are insulated, counted on each rail; left out: none. At least 0, at most 100,000.
         section_changes: Places where the rail section changes, each a compromise joint in every renewed rail; left out:
             none. At least 0, at most 100,000.
-        compromise_joints: Compromise joints besides, counted on each rail; left out: none. At least 0, at most 100,000.
+        compromise_joints: Compromise joints at its ends, besides the joints within it, counted on each rail; left out:
+            none. At least 0, at most 100,000.
         track_class: Class of track, for the check of bolts. At least 1, at most 5.
         welded: The joints stand in continuous welded rail; left out: in jointed track.
         units: Units of the answer; `us` when left out.

@@ -3191,8 +3191,9 @@ class QuantitiesResource:
     def joints(self, request: JointsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> JointsAnswer:
         """Joints and their parts.
 
-        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
-        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+        A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
+        rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -3228,8 +3229,9 @@ class QuantitiesResource:
     def joints_html(self, request: JointsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
         """Joints and their parts, as text/html.
 
-        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
-        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+        A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
+        rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -3265,8 +3267,9 @@ class QuantitiesResource:
     def joints_pdf(self, request: JointsRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> bytes:
         """Joints and their parts, as application/pdf.
 
-        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
-        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+        A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
+        rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -10415,8 +10418,9 @@ class AsyncQuantitiesResource:
     ) -> JointsAnswer:
         """Joints and their parts.
 
-        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
-        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+        A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
+        rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -10457,8 +10461,9 @@ class AsyncQuantitiesResource:
     ) -> str:
         """Joints and their parts, as text/html.
 
-        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
-        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+        A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
+        rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -10499,8 +10504,9 @@ class AsyncQuantitiesResource:
     ) -> bytes:
         """Joints and their parts, as application/pdf.
 
-        A joint to each rail length of each rail. Insulated and compromise joints stand in place of plain ones and come
-        complete with bars and bolts. Nothing is rounded but in the two fields that say so.
+        A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
+        rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
