@@ -1,6 +1,7 @@
 """Mutation testing of the rules and of counting: changes the code in small ways and asks whether a test sees it.
 
     python -m tests.mutation.run [--sample N] [--seed S] [--children N]      # `make mutation`
+    python -m tests.mutation.run --only railrules_api/domain/counting.py --tests tests/test_check_cases.py   # while working on it
 
 It works in a copy of the tree (`build/mutation/tree`), with mutmut from an environment of its own. Without a sample every mutant
 is tried, which takes hours; with one, mutants are drawn from all of them by the seed. What survives is told with its change in
@@ -68,7 +69,7 @@ track_dependencies=false
 """
 
 
-def _copy() -> None:
+def _copy(mutated: list[str], tests: list[str]) -> None:
     """Copy what git knows, as it stands now."""
     shutil.rmtree(TREE, ignore_errors=True)
     command = ["git", "ls-files", "-z", "--cached", "--others", "--exclude-standard"]
@@ -78,7 +79,7 @@ def _copy() -> None:
             (TREE / name).parent.mkdir(parents=True, exist_ok=True)
             shutil.copyfile(ROOT / name, TREE / name)
     slow = "\n    ".join(f"--deselect={test}" for test in SLOW)
-    made = _CONFIGURATION.format(mutated="\n    ".join(MUTATED), tests="\n    ".join(TESTS), slow=slow)
+    made = _CONFIGURATION.format(mutated="\n    ".join(mutated), tests="\n    ".join(tests), slow=slow)
     (TREE / "setup.cfg").write_text(made, encoding="utf-8")
 
 
@@ -117,15 +118,17 @@ def main(arguments: list[str]) -> int:
     parser.add_argument("--sample", type=int, default=0, help="how many mutants to try (0: all)")
     parser.add_argument("--seed", type=int, default=1, help="what the sample is drawn by")
     parser.add_argument("--children", type=int, default=2, help="how many are tried at once")
+    parser.add_argument("--only", action="append", help="a module to change, in place of all of them")
+    parser.add_argument("--tests", action="append", help="tests to ask, in place of all of them")
     given = parser.parse_args(arguments)
-    _copy()
+    _copy(given.only or list(MUTATED), given.tests or list(TESTS))
     children = f"--max-children={given.children}"
     # makes the mutants, and learns which test reaches which function
-    first = _mutmut("run", children, "railrules_api.rules.radius.*")
-    if first.returncode:
+    first = _mutmut("run", children, "no.such.mutant")
+    names = sorted(_codes())
+    if not names or not (TREE / "mutants/mutmut-stats.json").exists():
         print(first.stdout[-4000:], first.stderr[-4000:])
         return 1
-    names = sorted(_codes())
     chosen = sorted(random.Random(given.seed).sample(names, given.sample)) if given.sample else names
     print(f"{len(names)} mutants, {len(chosen)} of them tried", flush=True)
     _mutmut("run", children, *chosen)
