@@ -229,3 +229,16 @@ def test_every_check_of_the_answer_stands_on_the_sheet(
         assert said[0].partition(" ")[2].startswith(f"{len(told)} check")
         titles = next(page.all("table", "checks")).text
         assert all(check["title"].partition(": ")[0] in titles for check in told)
+
+
+def test_a_pdf_too_long_to_set_in_time_is_refused_with_what_would_do(http: TestClient[Litestar], demo: dict[str, Any]) -> None:
+    first = demo["segments"][1]
+    bare = {key: value for key, value in first.items() if key not in ("curves", "features")}
+    segments = [
+        {**bare, "name": f"part {number}", "begin": {"value": number, "unit": "mi"}, "end": {"value": number + 1, "unit": "mi"}}
+        for number in range(1, 18)
+    ]
+    reply = http.post("/v1/takeoffs", json={**demo, "segments": segments}, headers={"Accept": "application/pdf"})
+    assert reply.status_code == 422
+    assert reply.json()["errors"][0]["pointer"] == "/segments"
+    assert "document.extent" in reply.json()["errors"][0]["detail"]
