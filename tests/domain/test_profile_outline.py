@@ -17,7 +17,7 @@ from railrules_api.domain.profile.builder import build_outline
 from railrules_api.domain.profile.elements import Arc, Element, Line, Part, Point, arc_between
 from railrules_api.domain.profile.flatten import flatten
 from railrules_api.domain.profile.integrals import moments_of
-from railrules_api.domain.profile.outline import Outline, check_outline, outline_from_points
+from railrules_api.domain.profile.outline import Outline, check_outline, first_crossing, outline_from_points
 from railrules_api.domain.profile.parameters import CrownArc, WebArc
 from railrules_api.domain.profile.properties import mass_per_length, section_properties
 
@@ -193,6 +193,25 @@ def test_an_open_outline_is_refused() -> None:
         check_outline((*elements[:5], *elements[6:]), smooth=False)
     assert caught.value.refusals[0].path == ("outline", 6)
     assert "does not close" in caught.value.refusals[0].reason
+
+
+def test_two_arcs_that_cross_each_other_alone_are_found() -> None:
+    # one bows up to y = 0.5, the other down to y = -0.3
+    up = arc_between((0.0, -0.75), (-1.0, 0.0), (1.0, 0.0), left=False)
+    down = arc_between((0.0, 0.76), (0.9, 0.2), (-0.9, 0.2), left=False)
+    ring: tuple[Element, ...] = (
+        up, Line((1.0, 0.0), (1.0, 0.2)), Line((1.0, 0.2), (0.9, 0.2)),
+        down, Line((-0.9, 0.2), (-1.0, 0.2)), Line((-1.0, 0.2), (-1.0, 0.0)),
+    )  # fmt: skip
+    assert first_crossing(ring) == (0, 3)
+    far = tuple(element.moved(0.0, 2.0) if index == 3 else element for index, element in enumerate(ring))
+    assert first_crossing(far) is None
+
+
+def test_lines_on_one_straight_line_meet_where_they_overlap() -> None:
+    apart = (Line((5.0, 5.0), (6.0, 6.0)), Line((8.0, 8.0), (9.0, 9.0)))
+    assert first_crossing((Line((0.0, 0.0), (2.0, 0.0)), apart[0], Line((1.0, 0.0), (3.0, 0.0)), apart[1])) == (0, 2)
+    assert first_crossing((Line((0.0, 0.0), (2.0, 0.0)), apart[0], Line((2.5, 0.0), (3.0, 0.0)), apart[1])) is None
 
 
 def test_a_corner_is_refused_where_the_drawing_has_none() -> None:

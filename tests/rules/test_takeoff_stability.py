@@ -156,7 +156,22 @@ def test_single_rails_are_not_welded_and_not_asked_about(service: Service) -> No
         made_of = {"rail_length": {"value": 39, "unit": "ft"}, "bars_per_joint": 2, "bolts_per_joint": 6}
         segment["new"] = {**segment["new"], "joints": made_of}
     given = bound(body, service)
-    assert stability.asked(given, given.temperatures, 300.0) == ()
+    assert given.stability is not None
+    assert stability.asked(given, given.stability, given.temperatures, 300.0) == ()
+
+
+def test_a_segment_that_is_all_curve_has_no_straight_track(service: Service) -> None:
+    body = held()
+    limits = {"begin": {"value": 0, "unit": "m"}, "end": {"value": 800, "unit": "m"}}
+    curves = [
+        {"begin": {"value": begin, "unit": "m"}, "end": {"value": begin + 400, "unit": "m"},
+         "radius": {"value": 700, "unit": "m"}, "hand": hand}
+        for begin, hand in ((0, "left"), (400, "right"))
+    ]  # fmt: skip
+    body["segments"] = [{**body["segments"][0], **limits, "features": [], "curves": curves}]
+    (row,) = done(body, service).result.stability
+    assert row.radius == pytest.approx(700.0)
+    assert row.length == pytest.approx(800.0)
 
 
 def test_a_rail_without_its_lateral_second_moment_is_refused_by_name(service: Service) -> None:

@@ -152,20 +152,18 @@ def classes_of(radii: Sequence[float], most: int = MOST_RADII) -> tuple[float, .
     return tuple(ordered[number * len(ordered) // most] for number in range(most))
 
 
-def asked(job: Job, temperatures: Temperatures, neutral: float) -> tuple[Asked, ...]:
-    """Return every question of a job's stability; none where the job does not ask, or lays single rails.
+def asked(job: Job, hold: Stability, temperatures: Temperatures, neutral: float) -> tuple[Asked, ...]:
+    """Return every question of a job's stability; none where it lays single rails.
 
     Args:
         job: the job.
+        hold: what holds its track.
         temperatures: its temperatures.
         neutral: neutral temperature after the drift [K].
 
     Raises:
         RefusedError: a section without its lateral second moment; more different tracks than are traced for one job.
     """
-    hold = job.stability
-    if hold is None:
-        return ()
     tracks: dict[tuple[float, float, float], list[float]] = {}
     parts: list[tuple[int, Segment, tuple[float, float, float], float | None, float]] = []
     for position, segment in enumerate(job.segments):

@@ -217,7 +217,7 @@ def _stability(job: Job, book: Book) -> tuple[tuple[stability.TrackStability, ..
         return (), plain
     neutral = temperature_range.RULE.evaluate(plain).neutral_drifted
     rows = []
-    questions = stability.asked(job, job.temperatures, neutral)
+    questions = stability.asked(job, job.stability, job.temperatures, neutral)
     with below("stability"):
         for question in questions:
             found = book.ask_once(stability.RULE, question.segment.name, question.given)
