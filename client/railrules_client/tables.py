@@ -91,7 +91,9 @@ def shown(value: Cell, unit: str = "") -> str:
         return "yes" if value else "no"
     if isinstance(value, str):
         return _VERDICTS.get(value, value)
-    text = f"{value:,.0f}" if value == int(value) else f"{value:,.2f}" if abs(value) >= 1 else f"{value:.4g}"
+    # below a unit as many digits as tell it apart, above it two decimals, and none where they would be noughts
+    figure = round(value, 2) if abs(value) >= 1 else value
+    text = f"{figure:,.0f}" if figure == int(figure) else f"{figure:,.2f}" if abs(figure) >= 1 else f"{figure:.4g}"
     return f"{text} {label_of(unit)}".rstrip() if unit else text
 
 
