@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 import pytest
+from hypothesis import settings
 
 from railrules_api.api.service import Service, start
 
@@ -13,6 +14,11 @@ if TYPE_CHECKING:
 
     from litestar import Litestar
     from litestar.testing import TestClient
+
+
+# how long an example takes is the machine's doing, and no test is about that
+settings.register_profile("untimed", deadline=None)
+settings.load_profile("untimed")
 
 
 @pytest.fixture(scope="session")
