@@ -58,4 +58,5 @@ def test_commands_and_targets_exist(capsys: pytest.CaptureFixture[str]) -> None:
 
 def test_files_that_are_named_are_there() -> None:
     for name in re.findall(r"`((?:[\w]+/)+[\w./]*|[A-Z]+\.md)`", TEXT):
-        assert (ROOT / name).exists(), name
+        if not name.startswith(("application/", "text/", "image/")):  # media types look like paths
+            assert (ROOT / name).exists(), name

@@ -285,7 +285,8 @@ def peak(many: int) -> int:
 
 def test_memory_does_not_grow_with_the_number_of_jobs() -> None:
     peak(200)  # what is made once
-    assert peak(12_000) < 1.3 * peak(2_000)
+    # ten thousand answers kept would take five megabytes and more; how far the threads get ahead takes a part of one
+    assert peak(12_000) < peak(2_000) + 1_000_000
 
 
 # ---------------------------------------------------------------- being told
