@@ -10,6 +10,7 @@ from __future__ import annotations
 import argparse
 import importlib
 import json
+import os
 import sys
 import time
 from itertools import islice
@@ -98,6 +99,7 @@ def _table_totals(table: Any) -> Any:
 def by_spark(path: Path) -> Totals:
     """Map over partitions in Arrow."""
     sql: Any = importlib.import_module("pyspark.sql")
+    os.environ["PYSPARK_PYTHON"] = sys.executable  # else its workers take the first Python there is
     kinds = {"int64": "bigint", "string": "string", "double": "double"}
     columns = ", ".join(f"`{field.name}` {kinds[str(field.type)]}" for field in schema())
     session = (
