@@ -12,12 +12,19 @@ RUN sed -n '/^uv==/,/[^\\]$/p' requirements.lock > uv.lock \
  && python -m pip install --require-hashes --only-binary :all: --root-user-action=ignore --requirement uv.lock \
  && python -m venv --without-pip /service \
  && uv pip install --no-cache --no-build --python /service/bin/python \
-    --require-hashes --constraint requirements.lock --requirement pyproject.toml --extra draw
+    --require-hashes --constraint requirements.lock --requirement pyproject.toml --extra draw --extra pdf --extra tracing
 COPY railrules_api /service/lib/python3.13/site-packages/railrules_api
 # byte code is written here: at run time nothing can be
 RUN /service/bin/python -m compileall -q -j 0 /service/lib
 
 FROM python:3.13.9-slim-trixie
+# what sets sheets as PDF; Debian keeps the newest build of a release only, so a version named here would soon not be found
+# hadolint ignore=DL3008
+RUN apt-get update \
+ && apt-get install --yes --no-install-recommends \
+    fontconfig fonts-dejavu-core libharfbuzz-subset0 libpango-1.0-0 libpangoft2-1.0-0 \
+ && rm -rf /var/lib/apt/lists/* \
+ && fc-cache -f
 # the base's own installer is no part of a service
 RUN python -m pip uninstall --yes --root-user-action=ignore pip \
  && groupadd --gid 10001 railrules \
