@@ -86,7 +86,11 @@ def by_rules() -> Callable[[], tuple[float, ...]]:
     def work() -> tuple[float, ...]:
         stretch = Stretch(begin=BEGIN * MILE, end=END * MILE, rails="both", ties=setting)
         counted = ties.evaluate(ties.TiesInput(stretch=stretch, renewed_share=0.0))
-        plates = tie_plates.evaluate(tie_plates.TiePlatesInput(stretch=stretch, tie_kind="wood", plate_mass=PLATE * POUND))
+        plates = tie_plates.evaluate(
+            tie_plates.TiePlatesInput(
+                stretch=stretch, tie_kind="wood", plated_share=1.0, recovered_share=1.0, plate_mass=PLATE * POUND
+            )
+        )
         driven = spikes.evaluate(
             spikes.SpikesInput(
                 stretch=stretch, tie_kind="wood", pattern=pattern, sharp_curve_radius=291.0, spike_mass=SPIKE * POUND

@@ -156,7 +156,9 @@ def test_closed_forms_agree_with_counting_tie_by_tie() -> None:
         rails = 2 if track.rails == "both" else 1
         seen += len(numbers)
         assert ties.evaluate(ties.TiesInput(stretch=stretch, renewed_share=0.0)).ties == len(numbers), track
-        plates = tie_plates.evaluate(tie_plates.TiePlatesInput(stretch=stretch, tie_kind="wood"))
+        plates = tie_plates.evaluate(
+            tie_plates.TiePlatesInput(stretch=stretch, tie_kind="wood", plated_share=1.0, recovered_share=1.0)
+        )
         assert plates.plates == len(numbers) * rails, track
         pins = plate_pins.evaluate(
             plate_pins.PlatePinsInput(stretch=stretch, tie_kind="wood", every=track.pin_every, per_plate=2)

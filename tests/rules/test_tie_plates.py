@@ -12,7 +12,7 @@ from tests.rules.stretches import FOOT, INCH, MILE, POUND, SHORT_TON, formulas_h
 
 
 def count(**rest: Any) -> TiePlatesResult:
-    given = TiePlatesInput(**{"stretch": stretch(), "tie_kind": "wood", **rest})
+    given = TiePlatesInput(**{"stretch": stretch(), "tie_kind": "wood", "plated_share": 1.0, "recovered_share": 1.0, **rest})
     result = rule.evaluate(given)
     formulas_hold(rule.RULE, given, result)
     return result
@@ -33,7 +33,47 @@ def test_one_plate_to_each_rail_of_each_tie() -> None:
 
 def test_plates_used_again_are_not_ordered() -> None:
     result = count(reused=True)
-    assert (result.plates, result.plates_new, result.lines) == (6500, 0, ())
+    assert (result.plates, result.plates_new, result.lines, result.notes) == (6500, 0, (), ())
+
+
+def test_missing_plates_are_ordered_new_by_their_name() -> None:
+    """24 ties of a 39-ft panel, 48 seats: plates at 3 of 4 are 36, half of them recovered 18, so that 30 are missing."""
+    panel = stretch(end=39 * FOOT)
+    result = count(stretch=panel, reused=True, plated_share=0.75, recovered_share=0.5, product="8-14", plate_mass=10.0)
+    assert (result.plates, result.plates_new, result.mass) == (48, 30.0, 480.0)
+    assert [(line.item, line.product, line.net.value, line.mass) for line in result.lines] == [
+        ("tie-plates", "8-14", 30.0, 300.0)
+    ]
+    (note,) = result.notes
+    assert "again at 18 of 48 seats" in note
+    assert "other 30 are ordered new" in note
+    assert "No plate is named" not in note
+
+
+def test_missing_plates_without_a_name_are_ordered_and_the_answer_asks_for_it() -> None:
+    result = count(stretch=stretch(end=39 * FOOT), reused=True, plated_share=0.75)
+    assert [(line.product, line.net.value) for line in result.lines] == [("", 12.0)]
+    assert result.notes[0].endswith("No plate is named for them: say which matches those in track.")
+
+
+def test_missing_plates_are_split_by_rail_exactly() -> None:
+    panel = stretch(end=39 * FOOT)
+    both = count(stretch=panel, reused=True, plated_share=0.9, handed=True)
+    assert [line.item for line in both.lines] == ["tie-plates-left", "tie-plates-right"]
+    assert [line.net.value for line in both.lines] == pytest.approx([2.4, 2.4], rel=1e-12)
+    one = count(stretch=stretch(end=39 * FOOT, rails="right"), reused=True, plated_share=0.0, handed=True)
+    assert [(line.item, line.net.value) for line in one.lines] == [("tie-plates-right", 24.0)]
+
+
+@pytest.mark.parametrize("tie_kind", ["concrete", "steel"])
+def test_ties_without_plates_miss_none(tie_kind: str) -> None:
+    result = count(tie_kind=tie_kind, reused=True, plated_share=0.5)
+    assert (result.plates_new, result.lines, result.notes) == (0.0, (), ())
+
+
+def test_shares_of_the_old_track_are_nothing_to_new_plates() -> None:
+    result = count(plated_share=0.5, recovered_share=0.5)
+    assert (result.plates_new, result.lines[0].net.value, result.notes) == (6500.0, 6500.0, ())
 
 
 def test_handed_plates_are_split_by_rail() -> None:

@@ -65,7 +65,7 @@ def test_operations_equal_the_rules_that_count_them() -> None:
     )
     driven = spikes.evaluate(spikes.SpikesInput(stretch=where, tie_kind="wood", pattern=pattern(2, 2), sharp_curve_radius=1.0))
     held = anchors.evaluate(anchors.AnchorsInput(stretch=where, pattern=boxed(2), reapplied_share=0.0))
-    plates = tie_plates.evaluate(tie_plates.TiePlatesInput(stretch=where, tie_kind="wood"))
+    plates = tie_plates.evaluate(tie_plates.TiePlatesInput(stretch=where, tie_kind="wood", plated_share=1.0, recovered_share=1.0))
     assert amounts["plug-holes"] == plugs.plugs
     assert amounts["adze-seats"] == amounts["treat-seats"] == seats.seats
     assert amounts["drive-spikes"] == driven.spikes

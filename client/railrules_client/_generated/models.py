@@ -3448,7 +3448,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     """The track that goes in.
 
     Attributes:
-        plates: Tie plates are new, or those in track are used again.
+        plates: Tie plates are new, or those in track are used again and only the missing ones are ordered.
         section: Row of the catalogue table `rail-sections` that supplies what is not given here. Not empty, at most 80
             characters.
         section_id: Catalogue id of the new rail section. At most 200 characters.
@@ -7756,7 +7756,9 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     Attributes:
         stretch: The stretch.
         tie_kind: What the ties are made of.
-        reused: The plates in track are used again; left out: new ones are ordered.
+        reused: The plates in track are used again, and new ones replace those that are missing; left out: all are new.
+        plated_share: Share of the old tie seats that have a plate. At least 0, at most 1.
+        recovered_share: Share of the bars, bolts, plates, spikes and anchors that is recovered. At least 0, at most 1.
         handed: Plates differ for left and right rail; left out: one kind fits both.
         plate: Row of the catalogue table `tie-plates` that supplies what is not given here. Not empty, at most 80
             characters.
@@ -7777,6 +7779,8 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     stretch: Stretch
     tie_kind: Literal["concrete", "steel", "wood"] | UnsetType = UNSET
     reused: bool | UnsetType = UNSET
+    plated_share: float | UnsetType = UNSET
+    recovered_share: float | UnsetType = UNSET
     handed: bool | UnsetType = UNSET
     plate: str | UnsetType = UNSET
     product: str | UnsetType = UNSET
@@ -7799,6 +7803,8 @@ class TiePlatesRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             stretch: Stretch,
             tie_kind: Literal["concrete", "steel", "wood"] | UnsetType = UNSET,
             reused: bool | UnsetType = UNSET,
+            plated_share: float | UnsetType = UNSET,
+            recovered_share: float | UnsetType = UNSET,
             handed: bool | UnsetType = UNSET,
             plate: str | UnsetType = UNSET,
             product: str | UnsetType = UNSET,
@@ -7832,25 +7838,28 @@ class TiePlatesResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tr
     Attributes:
         seats: Tie seats that take a plate: wood ties times renewed rails.
         plates: Plates that lie in the new track.
-        plates_new: Plates to order; none where those in track are used again.
+        plates_new: Plates to order, unrounded: all, or what the old track lacks and what is lost where its plates are
+            used again.
         plates_left: Plates that lie under the left rail.
         plates_right: Plates that lie under the right rail.
         bundles: Bundles of new plates of both hands, unrounded.
         mass: Mass of the plates that lie in track.
         checks: Whether the plate takes the base of the rail.
         note: Why none is counted, where none is.
+        notes: What to mind where plates are used again and some are missing.
         lines: Plates to order.
     """
 
     seats: int
     plates: int
-    plates_new: int
+    plates_new: float
     plates_left: int
     plates_right: int
     bundles: float | UnsetType = UNSET
     mass: Mass | UnsetType = UNSET
     checks: list[Check]
     note: str | UnsetType = UNSET
+    notes: list[str]
     lines: list[Line]
 
 

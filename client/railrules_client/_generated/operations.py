@@ -2143,8 +2143,9 @@ class QuantitiesResource:
     ) -> TiePlatesAnswer:
         """Tie plates.
 
-        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
-        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Where plates are used again, only
+        those are ordered that the old track lacks or that are not recovered. Handed plates are split by rail; the high
+        rail of a curve to the left is the right one.
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
@@ -2185,8 +2186,9 @@ class QuantitiesResource:
     ) -> str:
         """Tie plates, as text/html.
 
-        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
-        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Where plates are used again, only
+        those are ordered that the old track lacks or that are not recovered. Handed plates are split by rail; the high
+        rail of a curve to the left is the right one.
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
@@ -2227,8 +2229,9 @@ class QuantitiesResource:
     ) -> bytes:
         """Tie plates, as application/pdf.
 
-        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
-        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Where plates are used again, only
+        those are ordered that the old track lacks or that are not recovered. Handed plates are split by rail; the high
+        rail of a curve to the left is the right one.
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
@@ -9320,8 +9323,9 @@ class AsyncQuantitiesResource:
     ) -> TiePlatesAnswer:
         """Tie plates.
 
-        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
-        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Where plates are used again, only
+        those are ordered that the old track lacks or that are not recovered. Handed plates are split by rail; the high
+        rail of a curve to the left is the right one.
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
@@ -9362,8 +9366,9 @@ class AsyncQuantitiesResource:
     ) -> str:
         """Tie plates, as text/html.
 
-        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
-        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Where plates are used again, only
+        those are ordered that the old track lacks or that are not recovered. Handed plates are split by rail; the high
+        rail of a curve to the left is the right one.
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
@@ -9404,8 +9409,9 @@ class AsyncQuantitiesResource:
     ) -> bytes:
         """Tie plates, as application/pdf.
 
-        One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no
-        line to order. Handed plates are split by rail; the high rail of a curve to the left is the right one.
+        One plate under each renewed rail on each wood tie, whatever its shoulders. Where plates are used again, only
+        those are ordered that the old track lacks or that are not recovered. Handed plates are split by rail; the high
+        rail of a curve to the left is the right one.
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.

@@ -52,6 +52,20 @@ JointRailLength = Annotated[
 ]
 BarsPerJoint = Annotated[int, Field("Bars to a joint.", symbol="b", at_least=1, at_most=4, default="bars-per-joint")]
 
+PlatedShare = Annotated[
+    float,
+    Field("Share of the old tie seats that have a plate.", at_least=0.0, at_most=1.0, default="old-plated-share"),
+]
+RecoveredShare = Annotated[
+    float,
+    Field(
+        "Share of the bars, bolts, plates, spikes and anchors that is recovered.",
+        at_least=0.0,
+        at_most=1.0,
+        default="salvage-recovered-share",
+    ),
+]
+
 
 def ranges_of(stretch: Stretch) -> tuple[TieRange, ...]:
     """Return the tie ranges of an input's stretch; refusals are told below `stretch`."""

@@ -17,6 +17,8 @@ from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.quantities.given import (
     BarsPerJoint,
     OldSpikesPerPlate,
+    PlatedShare,
+    RecoveredShare,
     RenewedShare,
     TieKind,
     joint_count,
@@ -67,19 +69,6 @@ BoltMass = Annotated[
         above=0.0,
         at_most=20.0,
         taken=Taken("old_bolt", "track-bolts", "mass"),
-    ),
-]
-PlatedShare = Annotated[
-    float,
-    Field("Share of the old tie seats that have a plate.", at_least=0.0, at_most=1.0, default="old-plated-share"),
-]
-RecoveredShare = Annotated[
-    float,
-    Field(
-        "Share of the bars, bolts, plates, spikes and anchors that is recovered.",
-        at_least=0.0,
-        at_most=1.0,
-        default="salvage-recovered-share",
     ),
 ]
 

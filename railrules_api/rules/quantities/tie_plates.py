@@ -14,7 +14,7 @@ from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
-from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, packed, ranges_of
+from railrules_api.rules.quantities.given import PlatedShare, RecoveredShare, TieKind, held_by_others, mass_of, packed, ranges_of
 from railrules_api.rules.quantities.lines import Line
 
 if TYPE_CHECKING:
@@ -74,7 +74,12 @@ class TiePlatesInput:
 
     stretch: Annotated[Stretch, Field("The stretch.")]
     tie_kind: TieKind
-    reused: Annotated[bool | None, Field("The plates in track are used again; left out: new ones are ordered.")] = None
+    reused: Annotated[
+        bool | None,
+        Field("The plates in track are used again, and new ones replace those that are missing; left out: all are new."),
+    ] = None
+    plated_share: PlatedShare
+    recovered_share: RecoveredShare
     handed: Handed = None
     product: PlateProduct = None
     plate_mass: PlateMass = None
@@ -91,13 +96,17 @@ class TiePlatesResult:
 
     seats: Annotated[int, Field("Tie seats that take a plate: wood ties times renewed rails.", symbol="n_s")]
     plates: Annotated[int, Field("Plates that lie in the new track.", symbol="n")]
-    plates_new: Annotated[int, Field("Plates to order; none where those in track are used again.")]
+    plates_new: Annotated[
+        float,
+        Field("Plates to order, unrounded: all, or what the old track lacks and what is lost where its plates are used again."),
+    ]
     plates_left: Annotated[int, Field("Plates that lie under the left rail.")]
     plates_right: Annotated[int, Field("Plates that lie under the right rail.")]
     bundles: Annotated[float | None, Field("Bundles of new plates of both hands, unrounded.")] = None
     mass: Annotated[float | None, Field("Mass of the plates that lie in track.", kind=Kind.MASS)] = None
     checks: Annotated[tuple[Check, ...], Field("Whether the plate takes the base of the rail.")]
     note: Annotated[str | None, Field("Why none is counted, where none is.")] = None
+    notes: Annotated[tuple[str, ...], Field("What to mind where plates are used again and some are missing.")]
     lines: Annotated[tuple[Line, ...], Field("Plates to order.")]
 
 
@@ -138,13 +147,30 @@ def _fit(base: float | None, least: float | None, most: float | None) -> tuple[C
     return fit(wide, base, most, "plate_rail_base"), fit(narrow, least, base, "plate_rail_base_least")
 
 
-def _lines(given: TiePlatesInput, left: int, right: int) -> Iterator[Line]:
+def _lines(given: TiePlatesInput, left: float, right: float) -> Iterator[Line]:
     counts = {"tie-plates-left": left, "tie-plates-right": right} if given.handed else {"tie-plates": left + right}
     for item, count in counts.items():
-        if not given.reused and (count or not given.handed):
+        if count or not (given.handed or given.reused):
             mass = mass_of(count, given.plate_mass)
-            line = Line(item=item, product=given.product or "", net=Amount(float(count)), mass=mass)
+            line = Line(item=item, product=given.product or "", net=Amount(count), mass=mass)
             yield packed(line, "bundle", given.per_bundle)
+
+
+def _missing(given: TiePlatesInput, seats: int) -> float:
+    """Return how many of some seats no old plate is left for; all of them where none is used again."""
+    # taken from the seats themselves, so that no rounding of a share makes a plate more
+    return seats - (seats * given.plated_share * given.recovered_share if given.reused else 0.0)
+
+
+def _notes(given: TiePlatesInput, seats: int, new: float) -> tuple[str, ...]:
+    if not given.reused or not new:
+        return ()
+    named = "" if given.product else " No plate is named for them: say which matches those in track."
+    told = (
+        f"Plates are used again at {seats - new:.10g} of {seats} seats ({given.plated_share:.4g} of the old seats have one, "
+        f"{given.recovered_share:.4g} of these are recovered); the other {new:.10g} are ordered new.{named}"
+    )
+    return (told,)
 
 
 def evaluate(given: TiePlatesInput) -> TiePlatesResult:
@@ -156,7 +182,7 @@ def evaluate(given: TiePlatesInput) -> TiePlatesResult:
     ties = sum(part.count for part in ranges_of(given.stretch))
     seats = ties * rail_count(given.stretch.rails) if given.tie_kind == "wood" else 0
     left, right = _hands(given.stretch, seats)
-    new = 0 if given.reused else seats
+    new = _missing(given, seats)
     return TiePlatesResult(
         seats=seats,
         plates=seats,
@@ -167,7 +193,8 @@ def evaluate(given: TiePlatesInput) -> TiePlatesResult:
         mass=mass_of(seats, given.plate_mass),
         checks=_fit(given.rail_base, given.plate_rail_base_least, given.plate_rail_base),
         note=held_by_others(given.tie_kind, "tie plates"),
-        lines=tuple(_lines(given, left, right)),
+        notes=_notes(given, seats, new),
+        lines=tuple(_lines(given, _missing(given, left), _missing(given, right))),
     )
 
 
@@ -175,12 +202,14 @@ RULE = Rule(
     id="quantities.tie-plates",
     title="Tie plates",
     summary=(
-        "One plate under each renewed rail on each wood tie, whatever its shoulders. Plates that are used again give no line to "
-        "order. Handed plates are split by rail; the high rail of a curve to the left is the right one."
+        "One plate under each renewed rail on each wood tie, whatever its shoulders. Where plates are used again, only those are "
+        "ordered that the old track lacks or that are not recovered. Handed plates are split by rail; the high rail of a curve "
+        "to the left is the right one."
     ),
     formulas=(
         Formula("seats", "ties times renewed rails where ties are of wood, else 0", exact=False),
         Formula("plates", "n_s"),
+        Formula("plates_new", "n_s, or n_s * (1 - plated share * recovered share) where plates are used again", exact=False),
         Formula("mass", "n * m_1", exact=False),
     ),
     cites=(

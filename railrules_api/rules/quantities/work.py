@@ -19,6 +19,7 @@ from railrules_api.rules.quantities.given import (
     NewAnchors,
     NewSpikes,
     OldSpikesPerPlate,
+    PlatedShare,
     RenewedShare,
     TieKind,
     joint_count,
@@ -27,7 +28,6 @@ from railrules_api.rules.quantities.given import (
     worked_length,
 )
 from railrules_api.rules.quantities.lines import Line
-from railrules_api.rules.quantities.salvage import PlatedShare
 from railrules_api.rules.quantities.spikes import SpikingClass, in_bands
 from railrules_api.rules.quantities.work_plan import (
     OperationAmount,

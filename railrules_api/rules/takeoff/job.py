@@ -21,6 +21,8 @@ from railrules_api.rules.quantities.given import (
     NewAnchors,
     NewSpikes,
     OldSpikesPerPlate,
+    PlatedShare,
+    RecoveredShare,
     RenewedShare,
     TieKind,
 )
@@ -39,8 +41,6 @@ from railrules_api.rules.quantities.preservative import (
 )
 from railrules_api.rules.quantities.salvage import (
     BoltMass,
-    PlatedShare,
-    RecoveredShare,
     RelayShare,
     RelayWear,
     RerollShare,
@@ -195,7 +195,10 @@ class NewTrack:
     base_width: RailBase = None
     plate_play: PlatePlay
     run_off_run: RunOffRun
-    plates: Annotated[Literal["new", "reused"], Field("Tie plates are new, or those in track are used again.")]
+    plates: Annotated[
+        Literal["new", "reused"],
+        Field("Tie plates are new, or those in track are used again and only the missing ones are ordered."),
+    ]
     handed_plates: Handed = None
     plate_id: PlateProduct = None
     plate_mass: PlateMass = None

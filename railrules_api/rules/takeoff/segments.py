@@ -385,6 +385,8 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
             stretch=stretch,
             tie_kind=kind,
             reused=True if new.plates == "reused" else None,
+            plated_share=old.plated_share,
+            recovered_share=old.recovered_share,
             product=new.plate_id,
             handed=new.handed_plates,
             plate_mass=new.plate_mass,
