@@ -313,6 +313,25 @@ def test_mismatch_by_class() -> None:
     assert joint_check("torch-cut") == "not-checked"
 
 
+def test_without_the_class_or_the_bolts_what_hangs_on_them_is_not_checked() -> None:
+    unknown = replace(JOB, track_class=None)
+    rail = Joint(name="j", origin="existing", torch_cut=True, tread_mismatch=0.001, gage_mismatch=0.001)
+    found = {check.code: check for check in regulation.evaluate(replace(unknown, joints=(rail,))).checks}
+    governing = {"joint-bolts": "bolts_in_rail", "torch-cut": "track_class", "mismatch-tread": "track_class"}
+    for code, name in governing.items():
+        assert (found[code].verdict, found[code].governing) == ("not-checked", name)
+    jointed = replace(unknown, rail_length=12.0, joints=(replace(rail, bolts_in_rail=2),))
+    (bolts,) = [check for check in regulation.evaluate(jointed).checks if check.code == "joint-bolts"]
+    assert (bolts.verdict, bolts.governing) == ("not-checked", "track_class")
+    for anchored, verdict, name in ((True, "passes", "anchored_at_turnouts"), (False, "not-checked", "track_class")):
+        answered = regulation.evaluate(replace(unknown, anchored_at_turnouts=anchored))
+        (turnouts,) = [check for check in answered.checks if check.code == "anchored-turnouts"]
+        assert (turnouts.verdict, turnouts.governing) == (verdict, name)
+    assert joint_check("joint-new", origin="installation", bolts_in_rail=None) == "not-checked"
+    assert joint_check("joint-new", origin="installation", bolts_in_rail=None, welded_after=60 * DAY) == "passes"
+    assert joint_check("torch-cut", torch_cut=True) == "fails"
+
+
 def test_jointed_track_of_class_1_needs_one_bolt() -> None:
     rail = Joint(name="j", origin="existing", bolts_in_rail=1)
     jointed = regulation.evaluate(replace(JOB, track_class=1, rail_length=12.0, joints=(rail,)))

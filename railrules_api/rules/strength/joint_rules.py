@@ -39,7 +39,9 @@ class Joint:
         Literal["installation", "service-failure", "existing"],
         Field("How it came about: while installing welded rail, by a failure in service with a gap, or it was there."),
     ]
-    bolts_in_rail: Annotated[int, Field("Bolts in the rail that has fewer.", at_least=0, at_most=6)]
+    bolts_in_rail: Annotated[
+        int | None, Field("Bolts in the rail that has fewer; left out: not known, and not checked.", at_least=0, at_most=8)
+    ] = None
     welded_after: Annotated[float | None, Field("Time until it is welded.", kind=Kind.DURATION, at_least=0.0, at_most=1e10)] = (
         None
     )
@@ -73,12 +75,12 @@ class _Way(NamedTuple):
         return self.also and self.demand.value <= self.capacity.value * (1 + _HAIR)
 
 
-def checks_of(joint: Joint, *, track_class: int, welded: bool) -> tuple[Check, ...]:
+def checks_of(joint: Joint, *, track_class: int | None, welded: bool) -> tuple[Check, ...]:
     """Hold one joint against the sections that apply.
 
     Args:
         joint: the joint.
-        track_class: 1 to 5.
+        track_class: 1 to 5; None where it is not known, so that what hangs on it is not checked.
         welded: whether it stands in continuous welded rail.
     """
     checks = [_bolts(joint, track_class=track_class, welded=welded)]
@@ -90,32 +92,43 @@ def checks_of(joint: Joint, *, track_class: int, welded: bool) -> tuple[Check, .
                 joint, "joint-failure", "Bolted joint after a failure with a gap", _failure_ways(joint), "49 CFR 213.119(c)(3)"
             )
         )
-    if track_class >= TORCH_CUT_FROM:
-        checks.append(_torch(joint))
-    tread, gage = MISMATCH[track_class]
+    if track_class is None or track_class >= TORCH_CUT_FROM:
+        checks.append(_torch(joint, track_class))
+    tread, gage = (None, None) if track_class is None else MISMATCH[track_class]
     checks.extend(
-        _mismatch(joint, side, found, limit * _SIXTEENTH)
+        _mismatch(joint, side, found, limit)
         for side, found, limit in (("tread", joint.tread_mismatch, tread), ("gage", joint.gage_mismatch, gage))
         if found is not None
     )
     return tuple(checks)
 
 
-def _bolts(joint: Joint, *, track_class: int, welded: bool) -> Check:
-    wanted = WELDED_RAIL_BOLTS if welded else BOLTS[track_class]
+def _bolts(joint: Joint, *, track_class: int | None, welded: bool) -> Check:
+    code, title = "joint-bolts", f"Bolts in each rail: {joint.name}"
+    place = "49 CFR 213.119(c)(1)" if welded else "49 CFR 213.121(d), from memory"
+    if joint.bolts_in_rail is None:
+        return Check(code=code, title=title, verdict="not-checked", governing="bolts_in_rail", place=place)
+    if welded:
+        wanted = WELDED_RAIL_BOLTS
+    elif track_class is None:
+        return Check(code=code, title=title, verdict="not-checked", governing="track_class", place=place)
+    else:
+        wanted = BOLTS[track_class]
     return compare(
-        code="joint-bolts",
-        title=f"Bolts in each rail: {joint.name}",
+        code=code,
+        title=title,
         demand=Amount(wanted),
         capacity=Amount(joint.bolts_in_rail),
         governing="bolts_in_rail",
         would_pass=f"at least {wanted} in each rail",
-        place="49 CFR 213.119(c)(1)" if welded else "49 CFR 213.121(d), from memory",
+        place=place,
     )
 
 
 def _new_ways(joint: Joint) -> list[_Way]:
-    ways = [_Way("six bolts installed", Amount(SIX_BOLTS), Amount(2 * joint.bolts_in_rail), also=True)]
+    ways: list[_Way] = []
+    if joint.bolts_in_rail is not None:
+        ways.append(_Way("six bolts installed", Amount(SIX_BOLTS), Amount(2 * joint.bolts_in_rail), also=True))
     if joint.welded_after is not None:
         ways.append(
             _Way("welded within 60 days", Amount(joint.welded_after, Kind.DURATION), Amount(WELD_NEW, Kind.DURATION), also=True)
@@ -174,7 +187,7 @@ def _one_of(joint: Joint, code: str, title: str, ways: list[_Way], place: str) -
 
 
 _NEEDED: Final = {
-    "joint-new": ("welded_after", "anchored_each_way"),
+    "joint-new": ("bolts_in_rail", "welded_after", "anchored_each_way"),
     "joint-failure": ("welded_after", "anchors_adjusted", "bolt_added", "anchored_each_way", "rail_added_with_provision"),
 }
 _WAYS: Final = {
@@ -186,10 +199,11 @@ _WAYS: Final = {
 }
 
 
-def _torch(joint: Joint) -> Check:
+def _torch(joint: Joint, track_class: int | None) -> Check:
     code, title, place = "torch-cut", f"No torch-cut rail end: {joint.name}", "49 CFR 213.122(a), Classes 3 to 5"
-    if joint.torch_cut is None:
-        return Check(code=code, title=title, verdict="not-checked", governing="torch_cut", place=place)
+    if joint.torch_cut is None or (joint.torch_cut and track_class is None):
+        governing = "torch_cut" if joint.torch_cut is None else "track_class"
+        return Check(code=code, title=title, verdict="not-checked", governing=governing, place=place)
     remedy = "the torch-cut end sawn off; until then, and only in an emergency, speed of Class 2"
     return Check(
         code=code,
@@ -201,13 +215,17 @@ def _torch(joint: Joint) -> Check:
     )
 
 
-def _mismatch(joint: Joint, side: str, found: float, limit: float) -> Check:
+def _mismatch(joint: Joint, side: str, found: float, sixteenths: int | None) -> Check:
+    code, title, place = f"mismatch-{side}", f"Mismatch on the {side}: {joint.name}", "49 CFR 213.115, from memory"
+    if sixteenths is None:
+        return Check(code=code, title=title, verdict="not-checked", governing="track_class", place=place)
+    limit = sixteenths * _SIXTEENTH
     return compare(
-        code=f"mismatch-{side}",
-        title=f"Mismatch on the {side}: {joint.name}",
+        code=code,
+        title=title,
         demand=Amount(found, Kind.LENGTH, SMALL),
         capacity=Amount(limit * (1 + _HAIR), Kind.LENGTH, SMALL),
         governing=f"{side}_mismatch",
         would_pass=f"no more than {words.small_length(limit)}, by welding, grinding or compromise bars, or a lower class",
-        place="49 CFR 213.115, from memory",
+        place=place,
     )

@@ -25,7 +25,14 @@ _HAIR: Final = 1e-9
 class TrackJointsInput:
     """The job, as far as Part 213 speaks of it. What is left out is not checked, and said to be so."""
 
-    track_class: Annotated[int, Field("Class of track, 1 to 5; higher classes have rules of their own.", at_least=1, at_most=5)]
+    track_class: Annotated[
+        int | None,
+        Field(
+            "Class of track, 1 to 5; higher classes have rules of their own. Left out: what hangs on it is not checked.",
+            at_least=1,
+            at_most=5,
+        ),
+    ] = None
     rail_length: Annotated[
         float, Field("Length of the rail as welded.", kind=Kind.LENGTH, symbol="L", at_least=1e-3, at_most=1e7)
     ]
@@ -67,13 +74,15 @@ def evaluate(given: TrackJointsInput) -> TrackJointsResult:
     checks: list[Check] = []
     for joint in given.joints:
         checks.extend(joints.checks_of(joint, track_class=given.track_class, welded=welded))
-    if given.track_class in ANCHORED_CLASSES:
+    if given.track_class is None or given.track_class in ANCHORED_CLASSES:
+        # where they are anchored it is well in any class; where not, the class decides
+        decides = given.track_class is not None or given.anchored_at_turnouts is not False
         checks.append(
             _yes_or_no(
                 "anchored-turnouts",
                 "Rail anchors through and on each side of turnouts and track crossings",
-                "anchored_at_turnouts",
-                given.anchored_at_turnouts,
+                "anchored_at_turnouts" if decides else "track_class",
+                given.anchored_at_turnouts if decides else None,
                 "rail anchors through and on each side of each",
                 "49 CFR 213.133(b), Classes 3 to 5",
             )

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from railrules_api.domain.track import spacing_of
-from railrules_api.rules.thermal import break_gap, force, laying_adjustment, restraint, temperature_range
+from railrules_api.rules.thermal import break_gap, end_movement, force, laying_adjustment, restraint, temperature_range
 
 if TYPE_CHECKING:
     from railrules_api.rules.takeoff.rail import Group
     from railrules_api.rules.takeoff.supply import Temperatures
+
+END_OF_WELDED_RAIL: Final = "end-of-cwr"
+"""Kind of feature at which welded rail ends and breathes."""
 
 
 def range_input(
@@ -82,6 +85,29 @@ def laying_input(  # noqa: PLR0913  what the adjustment of one string depends on
         movement_made=temperatures.expansion * string_length * (target - laying_rail),
         range_lower=limits[0],
         range_upper=limits[1],
+    )
+
+
+def ends(group: Group) -> bool:
+    """Tell whether welded rail of a group ends at a place that the job names so."""
+    return any(feature.kind == END_OF_WELDED_RAIL for segment in group.segments for feature in segment.features)
+
+
+def end_input(group: Group, temperatures: Temperatures, *, neutral: float) -> end_movement.EndMovementInput:
+    """Return the question to `thermal.end-movement` for an end of a group's welded rail, held as at a break.
+
+    The room that the joint leaves is not known to a job, so that the movement is told and not checked.
+    """
+    return end_movement.EndMovementInput(
+        area=group.new.area,
+        elastic_modulus=temperatures.elastic_modulus,
+        expansion=temperatures.expansion,
+        neutral_temperature=neutral,
+        hottest=temperatures.hottest_rail,
+        coldest=temperatures.coldest_rail,
+        law="rigid-plastic",
+        resistance=temperatures.resistance,
+        joint_force=temperatures.joint_slip,
     )
 
 

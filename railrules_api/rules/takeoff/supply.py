@@ -143,6 +143,13 @@ class Temperatures:
         float,
         Field("Force at which an anchor slips on the rail.", kind=Kind.FORCE, above=0.0, at_most=1e6, default="anchor-slip-load"),
     ]
+    joint_slip: Annotated[
+        float,
+        Field(
+            "Force that a joint at an end of welded rail holds before it slips.",
+            kind=Kind.FORCE, at_least=0.0, at_most=1e7, default="joint-slip-force",
+        ),
+    ]  # fmt: skip
     pulling_friction: Annotated[
         float,
         Field(

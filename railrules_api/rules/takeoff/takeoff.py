@@ -20,11 +20,23 @@ from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
 from railrules_api.rules.sections import compatibility
-from railrules_api.rules.takeoff import anchor_reuse, hauling, masses, money, places, rail, safety, stability, work_plan
+from railrules_api.rules.strength import regulation
+from railrules_api.rules.takeoff import (
+    anchor_reuse,
+    hauling,
+    masses,
+    money,
+    places,
+    rail,
+    regulated,
+    safety,
+    stability,
+    work_plan,
+)
 from railrules_api.rules.takeoff.book import Book, JobCheck, JobLine
 from railrules_api.rules.takeoff.job import Job
 from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, check_job, parts_of, questions
-from railrules_api.rules.thermal import break_gap, force, laying_adjustment, restraint, temperature_range
+from railrules_api.rules.thermal import break_gap, end_movement, force, laying_adjustment, restraint, temperature_range
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -73,6 +85,13 @@ class SafetyPlan:
     restraint: Annotated[
         restraint.RestraintResult | None,
         Field("What the anchored approaches hold, at the coldest or hottest rail, whichever asks more."),
+    ] = None
+    end: Annotated[
+        end_movement.EndMovementResult | None,
+        Field("Movement and breathing length where its welded rail ends, neutral temperature as wanted."),
+    ] = None
+    end_drifted: Annotated[
+        end_movement.EndMovementResult | None, Field("The same with the neutral temperature drifted, for the hottest rail.")
     ] = None
 
 
@@ -199,6 +218,12 @@ def _safety(
     # the approaches hold one way as well as the other, so the greater of the two forces is the one to hold
     harsh = max((hot, cold), key=lambda one: abs(one.rail_temperature - one.neutral_temperature))
     zones = safety.restraint_input(group, given, rail=harsh.rail_temperature, neutral=harsh.neutral_temperature)
+    end = drifted = None
+    if safety.ends(group):
+        end = book.ask_once(end_movement.RULE, f"{of}, end of welded rail", safety.end_input(group, given, neutral=target))
+        if given.drift:
+            warm = safety.end_input(group, given, neutral=target - given.drift)
+            drifted = book.ask_once(end_movement.RULE, f"{of}, end of welded rail, neutral temperature drifted", warm)
     return SafetyPlan(
         of=of,
         target=target,
@@ -207,7 +232,23 @@ def _safety(
         break_gap=book.ask(break_gap.RULE, of, safety.break_input(group, given, neutral=target)),
         laying=laying,
         restraint=None if zones is None else book.ask(restraint.RULE, of, zones),
+        end=end,
+        end_drifted=drifted,
     )
+
+
+def _regulated(
+    groups: Sequence[rail.Group],
+    job: Job,
+    parts: Sequence[Part],
+    found: temperature_range.TemperatureRangeResult,
+    book: Book,
+) -> None:
+    """Hold the joints that the job leaves in its welded rail against the regulation."""
+    anchoring = regulated.Anchoring(parts)
+    for group in groups:
+        for question in regulated.questions(group, job.supply, job.temperatures, found.lower, anchoring):
+            book.ask_once(regulation.RULE, _named(group.section), question)
 
 
 def _stability(job: Job, book: Book) -> tuple[tuple[stability.TrackStability, ...], temperature_range.TemperatureRangeInput]:
@@ -270,6 +311,7 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
     with below("temperatures"):
         laying_range = book.ask(temperature_range.RULE, "", range_asked)
         plans_safe = tuple(_safety(group, plan, job, laying_range, book) for group, plan in zip(groups, plans, strict=True))
+    _regulated(groups, job, parts, laying_range, book)
     # layouts and train loads repeat no line of the supply, so every line of every answer is in the bill once
     book.weigh(masses.masses_of(job, terms, book.bill))
     lines = tuple(book.lines)
