@@ -188,7 +188,7 @@ def test_the_checks_are_counted_by_their_verdicts(
     verdicts = [item["check"]["verdict"] for item in in_json("takeoffs", demo)["result"]["checks"]]
     total = next(page_of(on_paper("takeoffs", demo).decode()).all("p", "total")).text
     assert total == (
-        f"✗ {len(verdicts)} checks: {verdicts.count('fails')} FAIL; {verdicts.count('not-checked')} lacks an input; "
+        f"✗ {len(verdicts)} checks: {verdicts.count('fails')} FAIL; {verdicts.count('not-checked')} lack an input; "
         f"{verdicts.count('passes')} pass."
     )
 

@@ -2472,7 +2472,7 @@ class Joint(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_def
     Attributes:
         name: Name or station, for the answer. At most 200 characters.
         origin: How it came about: while installing welded rail, by a failure in service with a gap, or it was there.
-        bolts_in_rail: Bolts in the rail that has fewer. At least 0, at most 6.
+        bolts_in_rail: Bolts in the rail that has fewer; left out: not known, and not checked. At least 0, at most 8.
         welded_after: Time until it is welded.
         anchored_each_way: Length with every tie anchored, on the shorter side.
         bolt_added: After a failure: one bolt more in each rail end.
@@ -2485,7 +2485,7 @@ class Joint(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_def
 
     name: str
     origin: Literal["existing", "installation", "service-failure"]
-    bolts_in_rail: int
+    bolts_in_rail: int | UnsetType = UNSET
     welded_after: Duration | UnsetType = UNSET
     anchored_each_way: Length | UnsetType = UNSET
     bolt_added: bool | UnsetType = UNSET
@@ -2502,7 +2502,7 @@ class Joint(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_def
             *,
             name: str,
             origin: Literal["existing", "installation", "service-failure"],
-            bolts_in_rail: int,
+            bolts_in_rail: int | UnsetType = UNSET,
             welded_after: Duration | Measured | UnsetType = UNSET,
             anchored_each_way: Length | Measured | UnsetType = UNSET,
             bolt_added: bool | UnsetType = UNSET,
@@ -5443,6 +5443,8 @@ class SafetyPlan(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
         break_gap: If the rail breaks at its coldest.
         laying: Adjustment of a whole string while laying.
         restraint: What the anchored approaches hold, at the coldest or hottest rail, whichever asks more.
+        end: Movement and breathing length where its welded rail ends, neutral temperature as wanted.
+        end_drifted: The same with the neutral temperature drifted, for the hottest rail.
     """
 
     of: str
@@ -5452,6 +5454,8 @@ class SafetyPlan(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     break_gap: BreakGapResult
     laying: LayingAdjustmentResult | UnsetType = UNSET
     restraint: RestraintResult | UnsetType = UNSET
+    end: EndMovementResult | UnsetType = UNSET
+    end_drifted: EndMovementResult | UnsetType = UNSET
 
 
 class SalvageAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
@@ -7529,6 +7533,7 @@ class Temperatures(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
         expansion: Coefficient of linear thermal expansion of rail steel.
         resistance: Longitudinal resistance of one rail per length, every tie anchored.
         anchor_slip: Force at which an anchor slips on the rail.
+        joint_slip: Force that a joint at an end of welded rail holds before it slips.
         pulling_friction: Drag on one unfastened rail per length while it is pulled.
         break_gap_limit: Largest gap accepted at a break.
     """
@@ -7543,6 +7548,7 @@ class Temperatures(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
     expansion: Expansion | UnsetType = UNSET
     resistance: ForcePerLength | UnsetType = UNSET
     anchor_slip: Force | UnsetType = UNSET
+    joint_slip: Force | UnsetType = UNSET
     pulling_friction: ForcePerLength | UnsetType = UNSET
     break_gap_limit: Length | UnsetType = UNSET
 
@@ -7561,6 +7567,7 @@ class Temperatures(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
             expansion: Expansion | Measured | UnsetType = UNSET,
             resistance: ForcePerLength | Measured | UnsetType = UNSET,
             anchor_slip: Force | Measured | UnsetType = UNSET,
+            joint_slip: Force | Measured | UnsetType = UNSET,
             pulling_friction: ForcePerLength | Measured | UnsetType = UNSET,
             break_gap_limit: Length | Measured | UnsetType = UNSET,
         ) -> None: ...
@@ -7578,6 +7585,7 @@ class Temperatures(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_o
                 "expansion": Expansion.of,
                 "resistance": ForcePerLength.of,
                 "anchor_slip": Force.of,
+                "joint_slip": Force.of,
                 "pulling_friction": ForcePerLength.of,
                 "break_gap_limit": Length.of,
             },
@@ -8127,8 +8135,9 @@ class TrackJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
     """Question to the rule `regulation.track-joints`: Joints, bolts and anchors by 49 CFR Part 213.
 
     Attributes:
-        track_class: Class of track, 1 to 5; higher classes have rules of their own. At least 1, at most 5.
         rail_length: Length of the rail as welded.
+        track_class: Class of track, 1 to 5; higher classes have rules of their own. Left out: what hangs on it is not
+            checked. At least 1, at most 5.
         laid_as_welded_rail: Whether it was installed as continuous welded rail, which it then remains.
         joints: Bolted joints left by the job. At most 1,000 items.
         anchored_at_turnouts: Whether rail anchors stand through and on each side of every turnout and track crossing.
@@ -8143,8 +8152,8 @@ class TrackJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         document: Title block of a sheet.
     """
 
-    track_class: int
     rail_length: Length
+    track_class: int | UnsetType = UNSET
     laid_as_welded_rail: bool | UnsetType = UNSET
     joints: Sequence[Joint] | UnsetType = UNSET
     anchored_at_turnouts: bool | UnsetType = UNSET
@@ -8163,8 +8172,8 @@ class TrackJointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, 
         def __init__(
             self,
             *,
-            track_class: int,
             rail_length: Length | Measured,
+            track_class: int | UnsetType = UNSET,
             laid_as_welded_rail: bool | UnsetType = UNSET,
             joints: Sequence[Joint] | UnsetType = UNSET,
             anchored_at_turnouts: bool | UnsetType = UNSET,
