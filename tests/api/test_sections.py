@@ -518,7 +518,7 @@ def test_the_command_shows_print_beside_geometry(capsys: pytest.CaptureFixture[s
     assert main(["section", "136RE"]) == 0
     shown = capsys.readouterr().out
     assert "Computed from the outline" in shown
-    assert "-0.40%" in shown
+    assert "-0.40 %" in shown
     assert "Measures of the outline" in shown
     assert main(["section", "CR104"]) == 0
     assert "Its drawing is not known" in capsys.readouterr().out

@@ -126,7 +126,7 @@ def check(arguments: argparse.Namespace) -> int:
                 shown(item.check.verdict),
                 item.of,
                 item.check.title,
-                "" if item.check.utilisation is msgspec.UNSET else f"{item.check.utilisation:.0%}",
+                "" if item.check.utilisation is msgspec.UNSET else f"{100 * item.check.utilisation:.0f} %",
                 f"needs {item.check.governing}" if item.check.verdict == "not-checked" else item.check.would_pass,
             )
             for item in checks
@@ -285,7 +285,7 @@ def section(arguments: argparse.Namespace) -> int:
     compared = [
         (
             item.property, shown(item.printed.value, item.printed.unit), shown(item.computed.value, item.computed.unit),
-            f"{item.difference:+.2%}", "" if item.agrees else "apart",
+            f"{100 * item.difference:+.2f} %", "" if item.agrees else "apart",
         )
         for item in found.comparison
     ]  # fmt: skip
@@ -297,7 +297,7 @@ def section(arguments: argparse.Namespace) -> int:
         constant, centre = (shown(value.value, value.unit) for value in (twisting.torsion_constant, twisting.shear_centre))
         _write(
             f"torsion constant {constant}, shear centre {centre} above the base; two divisions of the edge lie "
-            f"{twisting.relative_error:.1%} apart before extrapolation"
+            f"{100 * twisting.relative_error:.1f} % apart before extrapolation"
         )
     _write("\nMeasures of the outline")
     places = [
