@@ -24,7 +24,7 @@ demo: $(STAMP)   ## the whole relay job of an invented railroad, answered
 	@$(BIN)/railrules takeoff railrules_api/data/demo/job.toml
 
 test: $(STAMP)   ## the test suite
-	$(BIN)/pytest
+	$(BIN)/pytest --numprocesses=auto
 
 e2e: $(STAMP) $(AXE_STAMP)   ## pages in a browser, sheets on paper, workbooks; needs what `.ci/run` installs
 	$(BIN)/pytest -m e2e
@@ -93,7 +93,7 @@ contracts: $(STAMP)
 	$(BIN)/lint-imports
 
 coverage: $(STAMP)
-	$(BIN)/pytest --cov --cov-report=term
+	$(BIN)/pytest --numprocesses=auto --cov --cov-report=term
 
 drift: $(STAMP)  ## the committed document and client are what the code makes
 	$(BIN)/railrules-server spec | diff -u openapi/openapi.json - || { echo 'openapi/openapi.json is stale: run make spec'; exit 1; }
