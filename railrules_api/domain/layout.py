@@ -67,11 +67,13 @@ def _joined(reaches: Iterable[Reach]) -> Reaches:
 
 
 def _both(one: Reaches, other: Reaches) -> Reaches:
-    """Merge two sets of places."""
+    """Merge two sets of places, as they are reached with one cut piece less and with as many.
+
+    Where each is one stretch they overlap: what is reached with fewer cut pieces is reached with more, so the latest place of
+    the one, which a whole string reaches, is a place of the other.
+    """
     if len(one) == 1 and len(other) == 1:
         first, second = (one[0], other[0]) if one[0] <= other[0] else (other[0], one[0])
-        if second[0] > first[1]:
-            return (first, second)
         return ((first[0], second[1] if second[1] > first[1] else first[1]),)  # noqa: FURB136
     return _merged((*one, *other))
 
@@ -132,23 +134,9 @@ def _shifted(reaches: Reaches, least: float, most: float) -> Reaches:
     return _joined([(low + least, high + most) for low, high in reaches])
 
 
-def _without(reaches: Reaches, seen: Reaches) -> Reaches:
-    """Return what of a set of places is not in another; a limit that both share may stay."""
-    left: list[Reach] = []
-    for low, high in reaches:
-        begin, met = low, False
-        for known_low, known_high in seen:
-            if known_high < begin:
-                continue
-            if known_low > high:
-                break
-            met = True
-            if known_low > begin:
-                left.append((begin, known_low))
-            begin = known_high
-        if begin < high or not met:
-            left.append((begin, high))
-    return tuple(left)
+def _beyond(reaches: Reaches, place: float) -> Reaches:
+    """Return what of a set of places lies beyond a place; the place itself may stay as a limit."""
+    return tuple([(low if low > place else place, high) for low, high in reaches if high > place])  # noqa: FURB136
 
 
 def _nearest(reaches: Reaches, place: float) -> float | None:
@@ -203,18 +191,20 @@ def _ahead_in_sight(begin: float, end: float, pitch: float, shortest: float, roo
 
 
 def _ahead(begin: float, end: float, pitch: float, shortest: float, room: Room) -> list[Reaches] | None:
-    """Return the places that each weld can stand at and no weld before it, up to that from which the end is reached."""
+    """Return the places that each weld can stand at and no weld before it, up to that from which the end is reached.
+
+    A place that takes n pieces lies beyond every place that takes fewer. Say a chain of n pieces ended before a chain of n - 1:
+    its first weld stands beyond the begin, so somewhere its weld k stands at or beyond weld k - 1 of the other, and its next
+    before weld k of the other. That next weld is the shortest piece or more and no more than a string beyond weld k - 1 of the
+    other, and so takes k pieces, not the k + 1 of its own chain. What lies beyond the last place so far is therefore all that
+    is new.
+    """
     forward: list[Reaches] = [((begin, begin),)]
-    seen: Reaches = ()
-    for _ in range(2 * math.ceil((end - begin) / pitch) + 1):
+    while forward[-1]:  # each weld stands the shortest piece or more beyond the one before, and the room ends where the run does
         ahead = _shifted(forward[-1], shortest, pitch)
         if _nearest(ahead, end) is not None:
             return forward
-        fresh = _without(room.meet(ahead), seen)
-        if not fresh:
-            return None
-        forward.append(fresh)
-        seen = _merged(reach for reach in (*seen, *fresh) if reach[1] >= fresh[0][0])
+        forward.append(_beyond(room.meet(ahead), forward[-1][-1][1]))
     return None
 
 
@@ -226,7 +216,8 @@ def _rows(windows: list[Reaches], pitch: float, shortest: float) -> list[list[Re
     rooms = [Room(tuple([(low - SLACK, high + SLACK) for low, high in window])) for window in windows[1:]]
     rows: list[list[Reaches]] = []
     fewer: list[Reaches] = [()] * len(windows)
-    for _ in windows:
+    reached: Reaches = ()
+    while not reached and len(rows) < len(windows):  # no more pieces can be cut than there are
         reached = windows[0]
         row = [reached]
         for room, before in zip(rooms, fewer, strict=False):
@@ -235,8 +226,6 @@ def _rows(windows: list[Reaches], pitch: float, shortest: float) -> list[list[Re
                 reached = room.meet(_both(whole, short) if whole and short else whole or short)
             row.append(reached)
         rows.append(row)
-        if reached:
-            break
         fewer = row
     return rows
 

@@ -309,13 +309,6 @@ class Along:
         index = bisect_right(self._stations, station) - 1
         return self._lengths[index] + self._rates[index] * (station - self._stations[index])
 
-    def station(self, length: float) -> float:
-        """Return the station up to which the rail is so long [m]."""
-        if length <= self._lengths[0]:
-            return self._stations[0] + (length - self._lengths[0])
-        index = bisect_right(self._lengths, length) - 1
-        return self._stations[index] + (length - self._lengths[index]) / self._rates[index]
-
     def lengths(self, stations: Iterable[float]) -> list[float]:
         """Return the lengths of rail up to stations that rise: the same as `length` of each, without looking each one up."""
         knots, places, rates = self._stations, self._lengths, self._rates
@@ -333,7 +326,7 @@ class Along:
         return found
 
     def stations(self, lengths: Iterable[float]) -> list[float]:
-        """Return the stations up to which the rail has lengths that rise: the same as `station` of each."""
+        """Return the stations up to which the rail has lengths that rise: the inverse of `lengths`."""
         knots, places, rates = self._lengths, self._stations, self._rates
         found: list[float] = []
         index, last = -1, len(knots) - 1

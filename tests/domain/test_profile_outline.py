@@ -281,3 +281,33 @@ def test_parts_follow_each_other_round_the_section() -> None:
         assert all(math.dist(a.end, b.start) < 1e-12 for a, b in pairwise(chain))
         assert chain[0].start[0] == pytest.approx(-chain[-1].end[0], abs=1e-12)
     assert outline.chain(Part.HEAD)[0].start[0] > 0 > outline.chain(Part.BASE)[0].start[0]
+
+
+def test_arcs_whose_circles_cross_elsewhere_do_not_meet() -> None:
+    # circles of radius 1 about (0, 0) and (1, 0) cross at 60 degrees up and down from the first; the second arc keeps to
+    # 30 degrees about its leftmost point, all of it within 0.52 of the first centre
+    upper = arc_between((0.0, 0.0), (1.0, 0.0), (-1.0, 0.0), left=True)
+    inside = arc_between((1.0, 0.0), (1.0 - math.sqrt(0.75), 0.5), (1.0 - math.sqrt(0.75), -0.5), left=True)
+    apart = (Line((5.0, 5.0), (6.0, 6.0)), Line((8.0, 8.0), (9.0, 9.0)))
+    assert first_crossing((upper, apart[0], inside, apart[1])) is None
+    # drawn on to 70 degrees about that point it passes the upper crossing
+    reach = math.radians(110)
+    longer = arc_between((1.0, 0.0), (1 + math.cos(reach), math.sin(reach)), (1 - math.sqrt(0.75), -0.5), left=True)
+    assert first_crossing((upper, apart[0], longer, apart[1])) == (0, 2)
+
+
+def test_an_outline_that_holds_no_area_has_no_properties() -> None:
+    there_and_back = Outline((Line((0.0, 0.0), (1.0, 0.0)), Line((1.0, 0.0), (0.0, 0.0))))
+    with pytest.raises(RefusedError) as caught:
+        section_properties(there_and_back)
+    assert caught.value.refusals[0].path == ("outline",)
+    assert caught.value.refusals[0].value == 0.0
+
+
+def test_lines_are_divided_where_a_longest_piece_is_given() -> None:
+    square = Outline(polygon((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0)))
+    assert len(flatten(square, 1e-3, 0.3)) == 4 * 4
+    for longest in (0.0, -1.0, math.nan):
+        with pytest.raises(RefusedError) as caught:
+            flatten(square, 1e-3, longest)
+        assert caught.value.refusals[0].path == ("longest",)

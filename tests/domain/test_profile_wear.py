@@ -231,3 +231,19 @@ def test_a_face_that_would_run_through_the_fillet_is_refused() -> None:
     assert refusal.value.refusals[0].path == ("faces", 0, "amount")
     assert "fillet" in refusal.value.refusals[0].reason
     wear_head(OUTLINES["119RE"], 0.0, (face(Side.RIGHT, 0.0085, 0.0),))
+
+
+def test_a_cut_that_would_leave_two_humps_is_refused() -> None:
+    # a head hollowed to a V between the ends of its crown arc; a cut between the bottom of the V and its rims takes both rims
+    (crown,) = [one for one in RAIL.chain(Part.HEAD) if isinstance(one, Arc) and one.start[0] > 0.0 > one.end[0]]
+    rim = crown.start[1]
+    hollow = replace_head(RAIL, [crown.start, (0.0, rim - 0.004), crown.end], 1e-6)
+    assert hollow.height == pytest.approx(rim)
+    with pytest.raises(RefusedError) as caught:
+        wear_head(hollow, 0.002)
+    assert caught.value.refusals[0].path == ("vertical",)
+    assert "pieces" in caught.value.refusals[0].reason
+    # below the V nothing is left of it: the level cut of the new rail
+    deep = wear_head(hollow, 0.006)
+    level = wear_head(RAIL, RAIL.height - rim + 0.006)
+    assert section_properties(deep).area == pytest.approx(section_properties(level).area, rel=1e-12)

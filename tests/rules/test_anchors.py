@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from railrules_api.domain.anchoring import AnchorZone
+from railrules_api.domain.anchoring import AnchorZone, anchored_runs
 from railrules_api.domain.features import Feature, zones_for_features
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.patterns import AnchorPattern, FeatureRule
@@ -214,3 +214,12 @@ def test_exact_divisions_count_exactly_in_every_unit(unit: str, inches: float) -
 def test_many_zones_are_quick() -> None:
     zones = tuple(zone(10.0 * position, 10.0 * position + 500.0, 1 + position % 3) for position in range(1000))
     assert count(boxed(2), zones, stretch(end=20_000.0)).anchors > 0
+
+
+def test_zones_in_a_list_that_changes_are_counted_anew() -> None:
+    where = stretch()
+    pattern = boxed(2)
+    zones: list[AnchorZone] = []
+    assert [one.boxed_every for one in anchored_runs(where, pattern, zones)] == [2]
+    zones.append(zone(where.begin, where.end, None))
+    assert [one.boxed_every for one in anchored_runs(where, pattern, zones)] == [None]

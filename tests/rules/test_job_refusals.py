@@ -68,6 +68,16 @@ CASES: list[tuple[str, Callable[[Tree], object], str]] = [
     ("bands out of order", first(lambda one: in_place_of(one["new"], "spike_pattern", spikes={"bands": [
         {"rail_spikes": 2, "plate_spikes": 0}, {"rail_spikes": 2, "plate_spikes": 0}], "extra_at_joint_ties": 0})),
         "/segments/0/new/spikes/bands/0/at_least_radius"),
+    ("more trains than one answer holds", lambda job: (
+        job["segments"].__delitem__(slice(1, None)), job["segments"][0].update(begin=miles(-400), curves=[], features=[]),
+        job["supply"].update(rack_strings=2, work_block=miles(100))), "/supply/string"),
+    ("curves of the two rails overlap", lambda job: (
+        job["segments"][0].update(rails="left"),
+        job["segments"].append({**job["segments"][0], "name": "right rail", "rails": "right", "features": [], "curves": [
+            {**job["segments"][0]["curves"][0], "begin": miles(12.5)}]})), "/segments"),
+    ("a turnout over all of the job", lambda job: (
+        job["segments"].__delitem__(slice(1, None)), job["segments"][0].update(curves=[], features=[
+            {"kind": "turnout", "begin": job["segments"][0]["begin"], "end": job["segments"][0]["end"]}])), "/segments"),
     ("a custom item half told", first(lambda one: one.update(custom=[
         {"item": "pads", "per_tie": 1}, {"item": "posts", "pieces": 2}])), "/segments/0/custom/1/per_length"),
     ("a custom item below zero", first(lambda one: one.update(custom=[{"item": "pads", "per_tie": -1}])),

@@ -8,7 +8,9 @@ from hypothesis import strategies as st
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.kinds import Kind
+from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, order_lines
 from railrules_api.rules.quantities import order as rule
+from railrules_api.rules.quantities.lines import Line
 from railrules_api.rules.quantities.order import OrderInput, OrderResult
 from tests.rules.stretches import POUND, refused_at
 
@@ -73,3 +75,15 @@ def test_packages_counted_from_the_order_are_those_of_the_total(net: float, allo
     assert result.with_allowance.value <= result.order.value * (1 + 1e-9) + 1e-9
     assert result.order.value < result.with_allowance.value + 1
     assert (result.packages - 1) * size < result.with_allowance.value * (1 + 1e-9) or result.packages == 0
+
+
+def test_packages_of_the_job_go_before_those_of_product_and_catalogue() -> None:
+    """A job's own keg of 200 against one of 350 of the product and 500 of the catalogue: 1,001 spikes fill 6, not 3 or 3."""
+    terms = ItemTerms(
+        item="spikes", title="Spikes", direction="order", order_step=1.0, package="keg", package_size=500.0, allowance=0.0
+    )
+    line = Line(item="spikes", product="", net=Amount(1001.0), package="box", package_size=Amount(350.0))
+    (own,) = order_lines([line], {"spikes": terms}, AllowanceTerms(packages={"spikes": ("bag", 200.0)}))
+    assert (own.package, own.packages, own.order.value) == ("bag", 6, 1001.0)
+    (product,) = order_lines([line], {"spikes": terms}, AllowanceTerms())
+    assert (product.package, product.packages) == ("box", 3)

@@ -10,6 +10,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from railrules_api.domain.errors import RefusedError
+from railrules_api.domain.layout import weld_places
 from railrules_api.domain.track import Curve
 from railrules_api.rules.quantities.string_layout import BlockEnd, StringLayoutInput, evaluate
 from tests.rules.laying_help import FT, IN, MILE, keep_out, laying, run, string, verify
@@ -125,6 +126,18 @@ def test_work_blocks_end_at_the_last_string_end() -> None:
         ([run("left", 0, 5000)], {"string": string(1 / 0.3048, 1, end_trim=0.5)}, ("string", "stock")),
         ([run("left", 0, 5000)], {"curves": (Curve(begin=9.0, end=8.0, radius=300.0, hand="left"),)}, ("curves", 0, "end")),
         ([run("left", 0, 5000)], {"curves": (Curve(begin=1.0, end=8.0, hand="left"),)}, ("curves", 0, "radius")),
+        (
+            [run("left", 0, 5000)],
+            {
+                "curves": (
+                    Curve(begin=1.0, end=8.0, radius=300.0, hand="left"),
+                    Curve(begin=7.0, end=9.0, radius=300.0, hand="left"),
+                )
+            },
+            ("curves", 1, "begin"),
+        ),
+        # each piece gives both its welds more than the shortest piece has
+        ([run("left", 0, 5000)], {"field_weld": "flash-butt", "field_consumption": 20 * FT}, ("field_consumption",)),
         ([run("left", 0, 5000)], {"block_length": 100.0, "block_ends": (BlockEnd(station=9.0),)}, ("block_length",)),
         (
             [run("left", 0, 5000)],
@@ -206,3 +219,10 @@ def test_a_year_of_relay_is_laid_in_one_answer() -> None:
     _, found = layout_of(run("left", 0, length), run("right", 0, length), keep_outs=crossings)
     assert found.welds_are_fewest
     assert found.junctions >= 2 * (length // 1600) - 2
+
+
+def test_a_weld_is_cut_in_from_the_one_place_that_reaches_the_next() -> None:
+    # welds may stand at 4, at 5 and from 7 to 9 of a run of 13; whole strings reach over 6, no piece over less than 3. Two
+    # welds are needed, and a last piece that lies whole wants the second at 7, which 4 alone is far enough before.
+    blocked = [(0.0, 4.0), (4.0, 5.0), (5.0, 7.0), (9.0, 13.0)]
+    assert weld_places(0.0, 13.0, pitch=6.0, shortest=3.0, blocked=blocked) == pytest.approx((4.0, 7.0), abs=1e-5)

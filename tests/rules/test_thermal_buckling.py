@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any
+from typing import Any, Literal
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from railrules_api.domain import stability
 from railrules_api.domain.errors import RefusedError
 from railrules_api.rules.thermal import buckling
 from railrules_api.rules.thermal.buckling_fields import BucklingInput
@@ -126,3 +127,44 @@ def test_refusals(changed: dict[str, Any], path: tuple[str, ...]) -> None:
     with pytest.raises(RefusedError) as caught:
         buckling.evaluate(replace(BASE, **changed))
     assert caught.value.refusals[0].path == path
+
+
+BIG: dict[str, Any] = {**CROOKED, "defect_amplitude": 4.0 * 0.0254, "defect_half_length": 150 * 0.0254}
+"""So crooked over so short a length that the track moves with every degree, as `domain/test_stability_defect` has it."""
+
+
+@pytest.mark.parametrize("rule", ["lower-rise", "difference"])
+def test_no_margin_rule_allows_a_rise_to_track_that_moves_with_every_degree(rule: Literal["lower-rise", "difference"]) -> None:
+    result = buckling.evaluate(replace(BASE, **BIG, margin_rule=rule))
+    assert result.path_kind == "progressive"
+    assert result.lower_rise is None
+    assert result.allowed_rise is None
+    assert result.allowed_by.startswith("progressive")
+    assert result.checks[0].verdict == "fails"
+
+
+def test_without_an_upper_rise_the_difference_rule_says_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    whole = stability.defect_path
+
+    def beyond(**asked: Any) -> stability.BucklingPath:
+        return replace(whole(**asked), kind=stability.PathKind.UPPER_BEYOND_PATH, upper=None)
+
+    monkeypatch.setattr(stability, "defect_path", beyond)
+    result = buckling.evaluate(replace(BASE, **CROOKED, margin_rule="difference"))
+    assert result.path_kind == "upper-beyond-path"
+    assert result.lower_rise is not None
+    assert result.allowed_rise is None
+    assert "difference rule says nothing" in result.allowed_by
+    # the other rule needs the lower rise alone
+    assert buckling.evaluate(replace(BASE, **CROOKED)).allowed_rise == pytest.approx(result.lower_rise - BASE.margin)
+
+
+def test_a_solver_that_fails_is_a_refusal_of_the_defect(monkeypatch: pytest.MonkeyPatch) -> None:
+    def fails(**_: object) -> stability.BucklingPath:
+        raise ZeroDivisionError
+
+    monkeypatch.setattr(stability, "defect_path", fails)
+    with pytest.raises(RefusedError) as caught:
+        buckling.evaluate(replace(BASE, **CROOKED))
+    assert caught.value.refusals[0].path == ("defect_amplitude",)
+    assert "no path of equilibria" in caught.value.refusals[0].reason

@@ -23,6 +23,7 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.quantities import anchors, string_layout, work_plan
 from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
+from railrules_api.rules.takeoff.rail import groups_of
 from railrules_api.rules.takeoff.segments import parts_of, questions, rails_of
 from railrules_api.rules.takeoff.takeoff import RULE, Done, take_off
 from railrules_api.units import UNITS
@@ -549,3 +550,40 @@ def test_500_segments_are_answered(service: Service) -> None:
     result = done(random_job(7, 500), service).result
     assert len(result.segments) == 500
     assert all(order.net.value >= 0.0 for order in result.orders)
+
+
+def test_a_plug_and_a_part_left_out_each_break_the_rail_their_own_way(service: Service) -> None:
+    body = demo_job()
+    segment = body["segments"][3]  # tangent, both rails, 17.4 to 20.1 miles
+    plug = {"kind": "insulated-joint", "begin": {"value": 18.0, "unit": "mi"}, "end": {"value": 18.01, "unit": "mi"}}
+    gap = {"begin": {"value": 19.0, "unit": "mi"}, "end": {"value": 19.5, "unit": "mi"}}
+    segment |= {"features": [plug], "left_out": [gap], "begin_closing": "weld", "end_closing": "joint"}
+    body["segments"] = [segment]
+    body["supply"]["tie_in"] = "compromise-weld"
+    (group,) = groups_of(bound(body, service))
+    told = [
+        (run.rail, round(run.begin / 1609.344, 9), round(run.end / 1609.344, 9), run.begin_closing, run.end_closing)
+        for run in group.runs
+    ]
+    # the insulated plug is of the new section and welded in; a part left out keeps the old rail, tied in as the supply says
+    assert told == [
+        (rail, *run)
+        for rail in ("left", "right")
+        for run in (
+            (17.4, 18.0, "weld", "weld"),
+            (18.01, 19.0, "weld", "compromise-weld"),
+            (19.5, 20.1, "compromise-weld", "joint"),
+        )
+    ]
+
+
+def test_without_a_catalogue_every_item_is_ordered_as_it_is_counted(service: Service) -> None:
+    body = demo_job()
+    for name in ("allowances", "packaging", "prices", "hauling", "masses"):
+        body.pop(name, None)
+    job = bound(body, service)
+    alone, known = RULE.evaluate(job), take_off(job, service.terms(service.house)).result
+    assert alone.lines == known.lines
+    nets = {(order.item, order.product): order.net.value for order in known.orders}
+    assert {(order.item, order.product): order.net.value for order in alone.orders} == nets
+    assert {(order.title == order.item, order.direction, order.allowance) for order in alone.orders} == {(True, "order", 0.0)}

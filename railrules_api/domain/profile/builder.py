@@ -44,8 +44,8 @@ def build_outline(parameters: ProfileParameters) -> Outline:
         for step in parameters.upper_web
     )
     upper = [
-        _flipped(element, height)
-        for element in reversed(_web_face(parameters.web_thickness / 2, flipped_steps, flipped_plane, "upper_web"))
+        _flipped(arc, height)
+        for arc in reversed(_web_face(parameters.web_thickness / 2, flipped_steps, flipped_plane, "upper_web"))
     ]
     web: list[Element] = [*lower]
     rise = upper[0].start[1] - lower[-1].end[1]
@@ -175,7 +175,7 @@ def _head(parameters: ProfileParameters) -> tuple[list[Element], Straight]:
         larger = steps[-2].radius
         offset = (side[0][0] + inwards[0] * corner, side[0][1] + inwards[1] * corner)
         solved = max(_on_circle(centres[-1], larger - corner, (offset, upwards), "crown"), key=lambda place: place[1])
-        ends.append(_touch(centres[-1], larger, solved, corner, "crown"))
+        ends.append(_touch(centres[-1], larger, solved, corner))
         centres.append(solved)
     touch = (centres[-1][0] - inwards[0] * corner, centres[-1][1] - inwards[1] * corner)
     lower = _fillet(plane, side, parameters.lower_corner_radius)
@@ -193,7 +193,7 @@ def _side_point(parameters: ProfileParameters, plane: Straight) -> Point:
     return half, plane[0][1] + half * plane[1][1] / plane[1][0]
 
 
-def _web_face(half: float, steps: tuple[WebArc, ...], plane: Straight, group: str) -> list[Element]:
+def _web_face(half: float, steps: tuple[WebArc, ...], plane: Straight, group: str) -> list[Arc]:
     """Return the arcs of the lower web face from the fishing plane up to the thinnest place.
 
     Args:
@@ -230,28 +230,26 @@ def _web_face(half: float, steps: tuple[WebArc, ...], plane: Straight, group: st
         centres.append((half + fillet, offset[0][1] + along * direction[1]))
         touches = [(half, centres[0][1])]
     for index in range(1, len(centres)):
-        touches.append(_touch(centres[index - 1], steps[index - 1].radius, centres[index], steps[index].radius, group))
+        touches.append(_touch(centres[index - 1], steps[index - 1].radius, centres[index], steps[index].radius))
     touches.append((centres[-1][0] - normal[0] * fillet, centres[-1][1] - normal[1] * fillet))
     return [
         arc_between(centres[index], touches[index + 1], touches[index], left=False) for index in reversed(range(len(centres)))
     ]
 
 
-def _touch(centre: Point, radius: float, other: Point, other_radius: float, group: str) -> Point:
-    """Return where two circles, one inside the other, touch."""
-    if radius == other_radius:
-        raise refuse(group, reason="two arcs that follow each other have the same radius", value=radius)
+def _touch(centre: Point, radius: float, other: Point, other_radius: float) -> Point:
+    """Return where two circles, one inside the other, touch; their radii differ."""
     ratio = radius / (radius - other_radius)
     return centre[0] + (other[0] - centre[0]) * ratio, centre[1] + (other[1] - centre[1]) * ratio
 
 
 def _on_circle(centre: Point, radius: float, line: Straight, group: str) -> tuple[Point, Point]:
-    """Return the two places where a straight line meets a circle."""
+    """Return the two places where a straight line meets a circle; the radius is the difference of those of two arcs."""
     (px, py), (dx, dy) = line
     ox, oy = px - centre[0], py - centre[1]
     middle = ox * dx + oy * dy
     rest = middle * middle - (ox * ox + oy * oy - radius * radius)
-    if rest <= 0.0:
+    if radius == 0.0 or rest <= 0.0:  # without a radius, rounding alone could leave a rest
         raise refuse(group, reason="the radii leave no arc that touches both its neighbours", value=rest)
     near, far = -middle - math.sqrt(rest), -middle + math.sqrt(rest)
     return (px + near * dx, py + near * dy), (px + far * dx, py + far * dy)
@@ -284,9 +282,6 @@ def _flip(point: Point, height: float) -> Point:
     return point[0], height - point[1]
 
 
-def _flipped(element: Element, height: float) -> Element:
+def _flipped(arc: Arc, height: float) -> Arc:
     """Return the image in a horizontal axis at half height, turned round so that the steel stays on the left."""
-    start, end = _flip(element.end, height), _flip(element.start, height)
-    if isinstance(element, Line):
-        return Line(start, end)
-    return Arc(start, end, _flip(element.centre, height), element.radius, element.sweep)
+    return Arc(_flip(arc.end, height), _flip(arc.start, height), _flip(arc.centre, height), arc.radius, arc.sweep)
