@@ -34,6 +34,13 @@ class Shapeless:
     raw: Annotated[bytes, Field("Bytes.")]
 
 
+@dataclass(frozen=True, slots=True)
+class Mapped:
+    """A record that holds what is no class."""
+
+    prices: Annotated[dict[str, float], Field("Prices.")]
+
+
 def test_shapes_of_lists() -> None:
     assert [(slot.name, slot.shape, slot.optional) for slot in slots_of(Listed)] == [
         ("shares", "numbers", False),
@@ -43,7 +50,12 @@ def test_shapes_of_lists() -> None:
 
 
 @pytest.mark.parametrize(
-    ("record", "reason"), [(Undescribed, "Undescribed.length is not described"), (Shapeless, "no wire shape for <class 'bytes'>")]
+    ("record", "reason"),
+    [
+        (Undescribed, "Undescribed.length is not described"),
+        (Shapeless, "no wire shape for <class 'bytes'>"),
+        (Mapped, r"no wire shape for dict\[str, float\]"),
+    ],
 )
 def test_a_record_that_the_edge_cannot_serve_is_an_error(record: type, reason: str) -> None:
     with pytest.raises(TypeError, match=reason):

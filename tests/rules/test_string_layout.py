@@ -226,3 +226,9 @@ def test_a_weld_is_cut_in_from_the_one_place_that_reaches_the_next() -> None:
     # welds are needed, and a last piece that lies whole wants the second at 7, which 4 alone is far enough before.
     blocked = [(0.0, 4.0), (4.0, 5.0), (5.0, 7.0), (9.0, 13.0)]
     assert weld_places(0.0, 13.0, pitch=6.0, shortest=3.0, blocked=blocked) == pytest.approx((4.0, 7.0), abs=1e-5)
+
+
+def test_a_weld_may_stand_at_the_very_limit_of_a_keep_out() -> None:
+    assert weld_places(0.0, 10.0, pitch=6.0, shortest=3.0, blocked=[(6.0, 8.0)]) == pytest.approx((6.0,), abs=1e-5)
+    # half a metre on it may not, and the whole string lies last
+    assert weld_places(0.0, 10.0, pitch=6.0, shortest=3.0, blocked=[(5.5, 8.0)]) == pytest.approx((4.0,), abs=1e-5)
