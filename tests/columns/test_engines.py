@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import importlib
 import json
 from typing import Any
 
@@ -14,7 +15,7 @@ from railrules_api.api.service import Service
 from railrules_api.app import sample
 from railrules_api.columns import schema, summed, takeoff_totals
 
-arrow: Any = pytest.importorskip("pyarrow")
+arrow: Any = importlib.import_module("pyarrow")
 
 
 @pytest.fixture(scope="module")
@@ -59,7 +60,7 @@ def test_the_sum_hangs_on_no_cut_and_no_order(network: Any, expected: dict[Any, 
 
 
 def test_polars(network: Any, expected: dict[Any, Any]) -> None:
-    polars: Any = pytest.importorskip("polars")
+    polars: Any = importlib.import_module("polars")
     empty = polars.from_arrow(schema().empty_table())
     frame = (
         polars.from_arrow(network)
@@ -71,7 +72,7 @@ def test_polars(network: Any, expected: dict[Any, Any]) -> None:
 
 
 def test_duckdb(network: Any, expected: dict[Any, Any]) -> None:
-    duckdb: Any = pytest.importorskip("duckdb")
+    duckdb: Any = importlib.import_module("duckdb")
     # a connection has one open result at a time: one reads while the other takes in what is made of it
     with duckdb.connect() as source, duckdb.connect() as sink:
         reader = source.from_arrow(network).to_arrow_reader(2)
@@ -81,7 +82,7 @@ def test_duckdb(network: Any, expected: dict[Any, Any]) -> None:
 
 
 def test_dask(network: Any, expected: dict[Any, Any]) -> None:
-    dask: Any = pytest.importorskip("dask")
+    dask: Any = importlib.import_module("dask")
     parts = [dask.delayed(takeoff_totals)(batch) for batch in network.to_batches(max_chunksize=2)]
     found = dask.compute(*parts, scheduler="processes", num_workers=2)
     assert summed(found) == expected
