@@ -62,3 +62,15 @@ def round_up(value: float, step: float = 1.0) -> float:
     if abs(ratio - nearest) <= RELATIVE_SLACK * max(1.0, abs(ratio)):
         return nearest * step
     return math.ceil(ratio) * step
+
+
+def round_down(value: float) -> float:
+    """Return the whole things in a net quantity; what misses the next one by float noise only has it.
+
+    Args:
+        value: net quantity, zero or more.
+
+    >>> round_down(23.9999999999), round_down(23.99)
+    (24.0, 23.0)
+    """
+    return float(math.floor(value + RELATIVE_SLACK * max(1.0, value)))

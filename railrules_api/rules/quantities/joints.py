@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 from typing import Annotated, NamedTuple
 
 from railrules_api.domain.amounts import Amount
-from railrules_api.domain.counting import round_up
+from railrules_api.domain.counting import round_down, round_up
 from railrules_api.domain.errors import refuse
 from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
@@ -17,9 +16,6 @@ from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.model import Cite, Formula, Rule
 from railrules_api.rules.quantities.given import BarsPerJoint, joint_count, mass_each, mass_of, ranges_of
 from railrules_api.rules.quantities.lines import Line
-
-NOISE = 1e-9
-"""What a joint count may miss a whole number by and still be it."""
 
 
 @lean
@@ -207,7 +203,7 @@ def evaluate(given: JointsInput) -> JointsResult:
     parts = parts_of(given, plain, bonded=max(0.0, joints - insulated) + at_ends)
     return JointsResult(
         joints=joints,
-        joints_whole=float(math.floor(joints + NOISE * max(1.0, joints))),
+        joints_whole=round_down(joints),
         joints_up=up,
         joints_insulated=insulated,
         joints_compromise=compromise,

@@ -11,11 +11,9 @@ from railrules_api.domain.kinds import Kind
 from railrules_api.rules import words
 from railrules_api.rules.checks import Check, compare
 
-DAY: Final = 86_400.0
-"""One day [s]."""
-WELD_NEW: Final = 60 * DAY
+WELD_NEW: Final = 60 * words.DAY
 """213.119(c)(2): weld a joint made while installing within this time [s]."""
-WELD_FAILURE: Final = 30 * DAY
+WELD_FAILURE: Final = 30 * words.DAY
 """213.119(c)(3): weld the replacement of a failed rail within this time [s]."""
 ANCHORED: Final = 195 * words.FOOT
 """213.119(c): length of track with every tie anchored, both ways from the joint [m]."""

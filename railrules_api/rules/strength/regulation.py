@@ -15,7 +15,7 @@ from railrules_api.rules.strength import joint_rules as joints
 
 CWR_ABOVE: Final = 400 * words.FOOT
 """213.119(l): welded rail longer than this is continuous welded rail [m]."""
-RECORD_KEPT: Final = 365 * joints.DAY
+RECORD_KEPT: Final = 365 * words.DAY
 """213.119(j)(1): records are kept at least a year [s]."""
 ANCHORED_CLASSES: Final = range(3, 6)
 _HAIR: Final = 1e-9

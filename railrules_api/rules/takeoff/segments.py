@@ -30,6 +30,7 @@ from railrules_api.rules.quantities import (
 )
 from railrules_api.rules.quantities.given import worked_length
 from railrules_api.rules.sections import compatibility
+from railrules_api.rules.words import DAY
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
@@ -43,8 +44,6 @@ if TYPE_CHECKING:
 
 INSULATED = "insulated-joint"
 """Kind of feature that breaks the rail at one station by an insulated joint."""
-DAY = 86_400.0
-"""A segment's work is counted and not timed, so that the working day it is given decides nothing [s]."""
 
 
 class AnchorsAgain(NamedTuple):
@@ -537,7 +536,7 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
             anchors=new.anchors,
             zones=part.zones,
             elastic_fasteners=new.elastic_fasteners,
-            working_day=DAY,
+            working_day=DAY,  # work is counted here and not timed: it decides nothing
         ),
     )
     rail_length = old.rail_length if new.joints is None else new.joints.rail_length
