@@ -93,10 +93,6 @@ TIE_6_BY_8 = TieSize(name="6 x 8 in", bending_divisor=29.0 * _INCH**2, bearing_a
 """TI 850-02 (2000), equations 6-9 and 6-10."""
 TIE_7_BY_9 = TieSize(name="7 x 9 in", bending_divisor=52.0 * _INCH**2, bearing_area=312.0 * _INCH**2)
 """TI 850-02 (2000), equations 6-9 and 6-10."""
-TIE_BENDING_LIMIT = 1100.0 * _PSI
-"""Allowed bending stress of a wood tie [Pa], TI 850-02 (2000), section 6."""
-BALLAST_PRESSURE_LIMIT = 65.0 * _PSI
-"""Allowed pressure on ballast [Pa], TI 850-02 (2000), section 6."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -106,14 +102,10 @@ class TieCheck:
     Attributes:
         bending_stress: in the tie [Pa].
         ballast_pressure: below the tie [Pa].
-        bending_use: bending stress over its limit.
-        pressure_use: ballast pressure over its limit.
     """
 
     bending_stress: float
     ballast_pressure: float
-    bending_use: float
-    pressure_use: float
 
 
 def wave_number(*, elastic_modulus: float, second_moment: float, foundation_modulus: float) -> float:
@@ -204,22 +196,13 @@ def rail_extremes(
     )
 
 
-def zero_moment_distance(*, elastic_modulus: float, second_moment: float, foundation_modulus: float) -> float:
+def zero_moment_distance(*, wave_number: float) -> float:
     """Return the distance from a single wheel to the nearest place without moment, `x1 = pi / (4 beta)` [m].
 
     Args:
-        elastic_modulus: of the rail steel [Pa].
-        second_moment: of the rail about its horizontal axis [m4].
-        foundation_modulus: `u` [Pa].
-
-    Returns:
-        x1 [m].
-
-    Raises:
-        RefusedError: for an input that is not a finite number above zero.
+        wave_number: `beta`, see `wave_number` [1/m].
     """
-    beta = wave_number(elastic_modulus=elastic_modulus, second_moment=second_moment, foundation_modulus=foundation_modulus)
-    return math.pi / (4.0 * beta)
+    return math.pi / (4.0 * wave_number)
 
 
 def rail_seat_load(*, pressure: float, tie_spacing: float) -> float:
@@ -282,7 +265,7 @@ def speed_factor(*, speed: float, wheel_diameter: float) -> float:
 def tie_check(*, rail_seat_load: float, tie: TieSize) -> TieCheck:
     """Return stresses of a wood tie and of the ballast: `f = q0 / c`, `p = q0 / A`, and how much of the limits they use.
 
-    `c` = 29 in2 and 52 in2, `A` = 270 in2 and 312 in2 for 6 x 8 in and 7 x 9 in ties; limits 1,100 psi and 65 psi.
+    `c` = 29 in2 and 52 in2, `A` = 270 in2 and 312 in2 for 6 x 8 in and 7 x 9 in ties.
     Source: TI 850-02 (1 March 2000), equations 6-9 and 6-10.
 
     Args:
@@ -290,7 +273,7 @@ def tie_check(*, rail_seat_load: float, tie: TieSize) -> TieCheck:
         tie: its size.
 
     Returns:
-        Stress, pressure and their use of the limits.
+        Stress and pressure.
 
     Raises:
         RefusedError: for an input that is not a finite number above zero.
@@ -298,30 +281,7 @@ def tie_check(*, rail_seat_load: float, tie: TieSize) -> TieCheck:
     _require_positive(rail_seat_load=rail_seat_load, bending_divisor=tie.bending_divisor, bearing_area=tie.bearing_area)
     stress = rail_seat_load / tie.bending_divisor
     pressure = rail_seat_load / tie.bearing_area
-    return TieCheck(
-        bending_stress=stress,
-        ballast_pressure=pressure,
-        bending_use=stress / TIE_BENDING_LIMIT,
-        pressure_use=pressure / BALLAST_PRESSURE_LIMIT,
-    )
-
-
-def allowed_rail_seat_load(*, tie: TieSize) -> float:
-    """Return the largest rail-seat load that keeps tie and ballast within their limits.
-
-    `q0 = min(1,100 psi c, 65 psi A)`. Source: TI 850-02 (1 March 2000), equations 6-9 and 6-10, solved for the load here.
-
-    Args:
-        tie: its size.
-
-    Returns:
-        The load [N].
-
-    Raises:
-        RefusedError: for a size that is not a finite number above zero.
-    """
-    _require_positive(bending_divisor=tie.bending_divisor, bearing_area=tie.bearing_area)
-    return min(TIE_BENDING_LIMIT * tie.bending_divisor, BALLAST_PRESSURE_LIMIT * tie.bearing_area)
+    return TieCheck(bending_stress=stress, ballast_pressure=pressure)
 
 
 def _require_positive(**values: float) -> None:

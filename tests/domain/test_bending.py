@@ -49,7 +49,9 @@ def test_single_wheel_of_the_note() -> None:
     assert stress / PSI == pytest.approx(14_037, rel=1e-4)
     seat = bending.rail_seat_load(pressure=found.pressure, tie_spacing=19.5 * INCH)
     assert seat / POUND == pytest.approx(7_952, abs=0.6)
-    there = bending.rail_state(**RAIL, wheels=(wheel(),), place=bending.zero_moment_distance(**RAIL))
+    there = bending.rail_state(
+        **RAIL, wheels=(wheel(),), place=bending.zero_moment_distance(wave_number=bending.wave_number(**RAIL))
+    )
     assert there.moment == pytest.approx(0.0, abs=1e-9 * found.moment)
 
 
@@ -146,13 +148,10 @@ def test_speed_factor(speed: float, diameter: float, factor: float) -> None:
 
 
 @pytest.mark.parametrize(("tie", "load", "bends"), [(bending.TIE_6_BY_8, 17_550.0, 605.2), (bending.TIE_7_BY_9, 20_280.0, 390.0)])
-def test_ballast_governs(tie: bending.TieSize, load: float, bends: float) -> None:
-    assert bending.allowed_rail_seat_load(tie=tie) / POUND == pytest.approx(load)
+def test_the_load_that_the_ballast_allows(tie: bending.TieSize, load: float, bends: float) -> None:
     found = bending.tie_check(rail_seat_load=load * POUND, tie=tie)
-    assert found.pressure_use == pytest.approx(1.0)
     assert found.ballast_pressure / PSI == pytest.approx(65.0)
     assert found.bending_stress / PSI == pytest.approx(bends, abs=0.05)
-    assert found.bending_use == pytest.approx(bends / 1100.0, abs=1e-4)
 
 
 def test_refusals() -> None:

@@ -11,7 +11,9 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from railrules_api.catalogue.profiles import read_profiles
+from railrules_api.domain.amounts import Amount
 from railrules_api.domain.errors import RefusedError
+from railrules_api.domain.kinds import Kind
 from railrules_api.domain.profile.builder import build_outline
 from railrules_api.domain.profile.properties import section_properties
 from railrules_api.domain.profile.wear import wear_head
@@ -19,7 +21,8 @@ from railrules_api.rules.sections.section_records import SectionShape
 from railrules_api.rules.strength import hauling_curve, regulation, vertical_bending
 from railrules_api.rules.strength.bending_fields import BendingSection, VerticalBendingInput, VerticalBendingResult, Wheel
 from railrules_api.rules.strength.combined_stress import ThermalExtremes
-from railrules_api.rules.strength.joint_rules import DAY, Joint
+from railrules_api.rules.strength.joint_rules import Joint
+from railrules_api.rules.words import DAY
 
 BENDING = VerticalBendingInput(
     elastic_modulus=2.068e11,
@@ -30,6 +33,8 @@ BENDING = VerticalBendingInput(
     wheels=(Wheel(position=0.0, load=160_000.0),),
     speed_rule="none",
     tie_spacing=0.4953,
+    tie_bending_limit=1100 * 6894.757293168361,
+    ballast_pressure_limit=65 * 6894.757293168361,
     yield_strength=4.826e8,
     thermal_stress=1.379e8,
     lateral_share=0.2,
@@ -90,6 +95,10 @@ def test_bending_checks() -> None:
     assert [check.verdict for check in heavy.checks] == ["fails", "fails", "fails", "not-checked"]
     assert "thermal stress" not in heavy.checks[0].would_pass
     assert vertical_bending.evaluate(BENDING).checks[1].verdict == "not-checked"
+    # a house that allows less ballast pressure is told so: the limit is its own, and only this check changes
+    stricter = vertical_bending.evaluate(replace(BENDING, tie_section="7x9", ballast_pressure_limit=1e5))
+    assert [check.verdict for check in stricter.checks] == ["passes", "passes", "fails", "not-checked"]
+    assert stricter.checks[2].capacity == Amount(1e5, Kind.STRESS)
 
 
 def combined(cold: float, hot: float, neutral: float = 305.0, **changed: Any) -> VerticalBendingResult:

@@ -8519,6 +8519,8 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
         wheel_diameter: Diameter of wheel.
         speed_factor: Speed factor, given. At least 1, at most 10.
         tie_section: Wood tie, depth and width in inches, for tie bending and ballast pressure.
+        tie_bending_limit: Bending stress allowed in a wood tie.
+        ballast_pressure_limit: Pressure allowed on the ballast.
         yield_strength: Stress at which the rail steel yields.
         thermal_stress: Thermal tension set aside; 0 for jointed rail.
         lateral_share: Share for bending sideways. At least 0, at most 2.
@@ -8549,6 +8551,8 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
     wheel_diameter: Length | UnsetType = UNSET
     speed_factor: float | UnsetType = UNSET
     tie_section: Literal["6x8", "7x9"] | UnsetType = UNSET
+    tie_bending_limit: Stress | UnsetType = UNSET
+    ballast_pressure_limit: Stress | UnsetType = UNSET
     yield_strength: Stress | UnsetType = UNSET
     thermal_stress: Stress | UnsetType = UNSET
     lateral_share: float | UnsetType = UNSET
@@ -8582,6 +8586,8 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
             wheel_diameter: Length | Measured | UnsetType = UNSET,
             speed_factor: float | UnsetType = UNSET,
             tie_section: Literal["6x8", "7x9"] | UnsetType = UNSET,
+            tie_bending_limit: Stress | Measured | UnsetType = UNSET,
+            ballast_pressure_limit: Stress | Measured | UnsetType = UNSET,
             yield_strength: Stress | Measured | UnsetType = UNSET,
             thermal_stress: Stress | Measured | UnsetType = UNSET,
             lateral_share: float | UnsetType = UNSET,
@@ -8609,6 +8615,8 @@ class VerticalBendingRequest(Struct, frozen=True, kw_only=True, omit_defaults=Tr
                 "track_modulus": FoundationModulus.of,
                 "speed": Speed.of,
                 "wheel_diameter": Length.of,
+                "tie_bending_limit": Stress.of,
+                "ballast_pressure_limit": Stress.of,
                 "yield_strength": Stress.of,
                 "thermal_stress": Stress.of,
             },

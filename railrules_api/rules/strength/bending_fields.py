@@ -112,6 +112,14 @@ class VerticalBendingInput:
     tie_section: Annotated[
         Literal["6x8", "7x9"] | None, Field("Wood tie, depth and width in inches, for tie bending and ballast pressure.")
     ] = None
+    tie_bending_limit: Annotated[
+        float,
+        Field("Bending stress allowed in a wood tie.", kind=Kind.STRESS, at_least=1e3, at_most=1e9, default="tie-bending-limit"),
+    ]
+    ballast_pressure_limit: Annotated[
+        float,
+        Field("Pressure allowed on the ballast.", kind=Kind.STRESS, at_least=1e3, at_most=1e9, default="ballast-pressure-limit"),
+    ]
     yield_strength: Annotated[
         float,
         Field(

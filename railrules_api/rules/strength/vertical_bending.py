@@ -91,7 +91,7 @@ def evaluate(given: VerticalBendingInput) -> VerticalBendingResult:
         track_modulus=modulus,
         speed_factor=factor,
         wave_number=wave,
-        first_zero=math.pi / 4 / wave,
+        first_zero=bending.zero_moment_distance(wave_number=wave),
         deflection=deflection,
         uplift=max(0.0, -found.highest.deflection),
         moment=moment,
@@ -108,7 +108,7 @@ def evaluate(given: VerticalBendingInput) -> VerticalBendingResult:
         combined=combined,
         checks=(
             _rail_check(given, section, base_stress, allowable, raised),
-            *_tie_checks(tie),
+            *_tie_checks(given, tie),
             *combined_stress.checks(combined, given.thermal, given.yield_strength),
         ),
     )
@@ -207,12 +207,12 @@ def _rail_check(given: VerticalBendingInput, section: BendingSection, stress: fl
     )
 
 
-def _tie_checks(tie: bending.TieCheck | None) -> tuple[Check, Check]:
+def _tie_checks(given: VerticalBendingInput, tie: bending.TieCheck | None) -> tuple[Check, Check]:
     stress, pressure = (None, None) if tie is None else (tie.bending_stress, tie.ballast_pressure)
     return (
-        _against("tie-bending", "Bending stress of the tie", stress, bending.TIE_BENDING_LIMIT, "TI 850-02 equation 6-9"),
+        _against("tie-bending", "Bending stress of the tie", stress, given.tie_bending_limit, "TI 850-02 equation 6-9"),
         _against(
-            "ballast-pressure", "Pressure on the ballast", pressure, bending.BALLAST_PRESSURE_LIMIT, "TI 850-02 equation 6-10"
+            "ballast-pressure", "Pressure on the ballast", pressure, given.ballast_pressure_limit, "TI 850-02 equation 6-10"
         ),
     )
 
