@@ -16,7 +16,7 @@ from railrules_api.drawing.marks import arrow, line, text
 from railrules_api.drawing.sheet import RIGHT, Head, document, legend, rect, shown, unit_of
 from railrules_api.drawing.stations import station_text
 from railrules_api.rules.quantities.spikes import band_of
-from railrules_api.rules.takeoff.segments import stretch_of, zones_of
+from railrules_api.rules.takeoff.parts import stretch_of, zones_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

@@ -10,8 +10,8 @@ from railrules_api.drawing import track_bands as bands
 from railrules_api.drawing.marks import line, text
 from railrules_api.drawing.sheet import LEFT, RIGHT, Head, Scale, document, fitted, legend, rect
 from railrules_api.drawing.stations import axis, big_unit, station_text
+from railrules_api.rules.takeoff.parts import rails_of
 from railrules_api.rules.takeoff.rail import groups_of
-from railrules_api.rules.takeoff.segments import rails_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

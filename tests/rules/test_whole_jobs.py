@@ -23,8 +23,9 @@ from railrules_api.domain.counting import round_up
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.quantities import anchors, string_layout, work_plan
 from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
+from railrules_api.rules.takeoff.parts import parts_of, rails_of
 from railrules_api.rules.takeoff.rail import groups_of
-from railrules_api.rules.takeoff.segments import parts_of, questions, rails_of
+from railrules_api.rules.takeoff.segments import questions
 from railrules_api.rules.takeoff.takeoff import RULE, Done, take_off
 from railrules_api.units import UNITS
 from tests.rules.laying_help import verify

@@ -6,8 +6,9 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from railrules_api.domain.errors import RefusedError, below
 from railrules_api.rules.quantities import anchor_reuse, anchors, salvage
+from railrules_api.rules.takeoff.parts import Part
 from railrules_api.rules.takeoff.places import in_segment
-from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, anchors_input
+from railrules_api.rules.takeoff.segments import AnchorsAgain, anchors_input
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

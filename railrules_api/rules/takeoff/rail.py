@@ -10,7 +10,8 @@ from railrules_api.domain.counting import SLACK
 from railrules_api.domain.intervals import Interval, subtract
 from railrules_api.domain.strings import KeepOut, RailRun
 from railrules_api.rules.quantities import closing_joints, rail_supply, string_layout, train_loads
-from railrules_api.rules.takeoff.segments import INSULATED, rail_of, rails_of
+from railrules_api.rules.takeoff.parts import rail_of, rails_of
+from railrules_api.rules.takeoff.segments import INSULATED
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence

@@ -13,7 +13,7 @@ from railrules_api.domain.runs import WELDED, Closed
 from railrules_api.domain.track import worked_spans
 from railrules_api.rules.strength import regulation
 from railrules_api.rules.strength.joint_rules import ANCHORED, Joint
-from railrules_api.rules.takeoff.segments import Part, rails_of
+from railrules_api.rules.takeoff.parts import Part, rails_of
 from railrules_api.rules.words import long_length
 
 if TYPE_CHECKING:

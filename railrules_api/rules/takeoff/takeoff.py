@@ -34,8 +34,10 @@ from railrules_api.rules.takeoff import (
     work_plan,
 )
 from railrules_api.rules.takeoff.book import Book, JobCheck, JobLine
+from railrules_api.rules.takeoff.consistency import check_job
 from railrules_api.rules.takeoff.job import Job
-from railrules_api.rules.takeoff.segments import AnchorsAgain, Part, check_job, parts_of, questions
+from railrules_api.rules.takeoff.parts import Part, parts_of
+from railrules_api.rules.takeoff.segments import AnchorsAgain, questions
 from railrules_api.rules.thermal import break_gap, end_movement, force, laying_adjustment, restraint, temperature_range
 
 if TYPE_CHECKING:
