@@ -9,7 +9,7 @@ import re
 from pathlib import Path
 
 import pytest
-from railrules_client import command_line as of_the_client
+from railrules_client.command_line import running as of_the_client
 
 from railrules_api.api.service import Service
 from railrules_api.app import command_line as of_the_service

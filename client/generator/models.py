@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, cast
 
-from generator.reading import GenerationError, camel, is_quantity, objects, reference
+from generator.reading import GenerationError, camel, is_decimal, is_quantity, objects, reference
 from generator.writing import broken, call, docstring, limits_of, literal_lines, safe_name, sentence, tuple_lines, type_of
 
 if TYPE_CHECKING:
@@ -98,6 +98,10 @@ def _struct(name: str, schema: Tree, document: Document, tag: tuple[str, str] | 
         "",
         *(_field(key, type_of(value, answer=answer), required=key in required) for key, value in properties.items()),
     ]
+    exact = sorted(safe_name(key) for key, value in properties.items() if is_decimal(value))
+    if answer and exact:
+        listed = ", ".join(f'"{key}"' for key in exact)
+        lines += ["", f"{_TAB}decimal_fields: ClassVar[frozenset[str]] = frozenset({{{listed}}})"]
     if not properties:
         lines.pop()
     given = {key: _measured_in(value, quantities) for key, value in properties.items()}

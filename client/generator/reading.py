@@ -64,6 +64,14 @@ def is_quantity(schema: Tree) -> bool:
     )
 
 
+def is_decimal(schema: Tree) -> bool:
+    """Return whether a schema is a number that travels as decimal text: its pattern takes such, and no words."""
+    pattern = schema.get("pattern")
+    if schema.get("type") != "string" or pattern is None:
+        return False
+    return all(re.search(pattern, text) for text in ("12", "12.5")) and not any(re.search(pattern, text) for text in ("", "a12"))
+
+
 @dataclass(frozen=True, slots=True)
 class Parameter:
     """A path or query parameter."""

@@ -1,5 +1,5 @@
 """`python -m railrules_client` is the command `railrules`."""
 
-from railrules_client.command_line import main
+from railrules_client.command_line.running import main
 
 raise SystemExit(main())

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from html import escape
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING, ClassVar, cast
 
 from msgspec import Struct
 
@@ -21,7 +21,13 @@ _SHOWN = ("orders", "checks", "lines", "money_costs")
 
 
 class Answered(Struct, frozen=True, kw_only=True):
-    """An answer of the service, or a part of one."""
+    """An answer of the service, or a part of one.
+
+    Attributes:
+        decimal_fields: fields that travel as decimal text, for exactness.
+    """
+
+    decimal_fields: ClassVar[frozenset[str]] = frozenset()
 
     def to_tables(self) -> dict[str, Table]:
         """Return every table in it, by name: the lists of records, and the single values as one row under `result`."""

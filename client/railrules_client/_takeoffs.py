@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from collections.abc import AsyncIterable, Callable, Iterable, Mapping
 
     from railrules_client._bulk import AsyncJobAnswers, JobAnswers
+    from railrules_client._bulk_requests import Batch, Outcome
     from railrules_client._calls import AsyncCaller, Caller, Operation
     from railrules_client._generated.models import BulkLine, TakeoffAnswer, TakeoffRequest
     from railrules_client.comparing import Comparison
@@ -67,14 +68,16 @@ class Takeoffs:
             ImportError: a bar is wanted and tqdm is not installed.
             RailrulesError: while iterating: some jobs have no answer, and asking again is of no use.
         """
-        from railrules_client import _bulk  # noqa: PLC0415  most scripts have one job
+        from railrules_client._bulk import JobAnswers  # noqa: PLC0415  most scripts have one job
+        from railrules_client._bulk_requests import answered  # noqa: PLC0415
+        from railrules_client._progress import Progress  # noqa: PLC0415
 
         query, caller, operation = _query(totals_only=totals_only, units=units), self._caller, self._bulk
 
-        def send(batch: _bulk.Batch) -> _bulk.Outcome:
-            return _bulk.answered(caller, operation, options, query, batch)
+        def send(batch: Batch) -> Outcome:
+            return answered(caller, operation, options, query, batch)
 
-        return _bulk.JobAnswers(jobs, send, connections=_connections(connections), progress=_bulk.Progress(progress, jobs))
+        return JobAnswers(jobs, send, connections=_connections(connections), progress=Progress(progress, jobs))
 
     def compare(
         self,
@@ -143,14 +146,16 @@ class AsyncTakeoffs:
             ImportError: a bar is wanted and tqdm is not installed.
             RailrulesError: while iterating: some jobs have no answer, and asking again is of no use.
         """
-        from railrules_client import _bulk  # noqa: PLC0415  most scripts have one job
+        from railrules_client._bulk import AsyncJobAnswers  # noqa: PLC0415  most scripts have one job
+        from railrules_client._bulk_requests import answered_async  # noqa: PLC0415
+        from railrules_client._progress import Progress  # noqa: PLC0415
 
         query, caller, operation = _query(totals_only=totals_only, units=units), self._caller, self._bulk
 
-        async def send(batch: _bulk.Batch) -> _bulk.Outcome:
-            return await _bulk.answered_async(caller, operation, options, query, batch)
+        async def send(batch: Batch) -> Outcome:
+            return await answered_async(caller, operation, options, query, batch)
 
-        return _bulk.AsyncJobAnswers(jobs, send, connections=_connections(connections), progress=_bulk.Progress(progress, jobs))
+        return AsyncJobAnswers(jobs, send, connections=_connections(connections), progress=Progress(progress, jobs))
 
     async def compare(
         self,

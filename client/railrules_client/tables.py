@@ -13,21 +13,19 @@ inside a row are tables of their own, so that they are left out. What is not kno
 
 from __future__ import annotations
 
-import csv
-import importlib
-import io
 import re
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from html import escape
 from pathlib import Path
-from typing import TYPE_CHECKING, ClassVar, Literal, Protocol, TypeAlias, cast, get_args, get_origin
+from typing import TYPE_CHECKING, ClassVar, Literal, cast, get_args, get_origin
 
 from msgspec import Struct, UnsetType
 from msgspec.structs import fields
 
-from railrules_client._generated import models
+from railrules_client._columns import Cell, Column, Kind, plain, shown
 from railrules_client._quantities import Quantity
-from railrules_client._units import label_of
+from railrules_client._table_files import csv_text, workbook
+from railrules_client._table_libraries import arrow, pandas, polars
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
@@ -36,65 +34,11 @@ if TYPE_CHECKING:
     import pandas as pd
     import polars as pl
 
-Kind: TypeAlias = Literal["text", "number", "count", "flag"]
-Cell: TypeAlias = "str | float | bool | None"
-DECIMALS: dict[type[Struct], frozenset[str]] = {
-    models.Cost: frozenset({"quantity", "price", "amount"}),
-    models.Money: frozenset({"cost", "credit", "balance"}),
-}
-"""Fields that travel as decimal text, for exactness; in a table they are numbers."""
+__all__ = ["MOST_SHOWN", "Cell", "Column", "Kind", "Table", "all_of", "of", "plain", "shown", "write_xlsx"]
+
 MOST_SHOWN = 200
 """Rows that a notebook shows."""
 _KINDS: dict[object, Kind] = {str: "text", float: "number", int: "count", bool: "flag"}
-_VERDICTS = {"passes": "\u2713 pass", "fails": "\u2717 FAIL", "not-checked": "\u2013 open"}
-# a spreadsheet takes a cell that begins so for a formula; a quote in front keeps it text
-_FORMULA = ("=", "+", "-", "@", "\t", "\r")
-_POLARS = {"text": "String", "number": "Float64", "count": "Int64", "flag": "Boolean"}
-_PANDAS = {"text": "object", "number": "float64", "count": "Int64", "flag": "boolean"}
-_ARROW = {"text": "string", "number": "float64", "count": "int64", "flag": "bool_"}
-
-
-class ArrowStream(Protocol):
-    """Anything that hands out its rows by the Arrow PyCapsule interface."""
-
-    def __arrow_c_stream__(self, requested_schema: object | None = None) -> object:
-        """Return a capsule with a stream."""
-        ...
-
-
-@dataclass(frozen=True, slots=True)
-class Column:
-    """A column of a table.
-
-    Attributes:
-        name: its heading.
-        kind: what its cells hold, where they hold anything.
-        cells: its cells, None where nothing is known.
-        units: the column that holds the units of its numbers; empty where they have none.
-    """
-
-    name: str
-    kind: Kind
-    cells: tuple[Cell, ...] = field(repr=False)
-    units: str = ""
-
-
-def shown(value: Cell, unit: str = "") -> str:
-    """Return a cell for people: thousands set apart, two decimals, a unit behind it, a word for a verdict.
-
-    >>> shown(12996.923, "lb"), shown(6498.0), shown(0.05237), shown("fails"), shown(None)
-    ('12,996.92 lb', '6,498', '0.05237', '✗ FAIL', '')
-    """
-    if value is None:
-        return ""
-    if isinstance(value, bool):
-        return "yes" if value else "no"
-    if isinstance(value, str):
-        return _VERDICTS.get(value, value)
-    # below a unit as many digits as tell it apart, above it two decimals, and none where they would be noughts
-    figure = round(value, 2) if abs(value) >= 1 else value
-    text = f"{figure:,.0f}" if figure == int(figure) else f"{figure:,.2f}" if abs(figure) >= 1 else f"{figure:.4g}"
-    return f"{text} {label_of(unit)}".rstrip() if unit else text
 
 
 class Table:
@@ -178,13 +122,7 @@ class Table:
         Raises:
             ImportError: neither nanoarrow (the extra `arrow`) nor pyarrow is installed.
         """
-        try:
-            return _by_nanoarrow(self).__arrow_c_stream__(requested_schema)
-        except ModuleNotFoundError as error:
-            try:
-                return _by_pyarrow(self).__arrow_c_stream__(requested_schema)
-            except ModuleNotFoundError:
-                raise ImportError("Arrow needs the extra `arrow`: pip install 'railrules-client[arrow]'") from error
+        return arrow(self.columns, requested_schema)
 
     def to_pandas(self) -> pd.DataFrame:
         """Return a data frame of pandas (the extra `pandas`); what is not known is missing.
@@ -192,10 +130,7 @@ class Table:
         Raises:
             ImportError: pandas is not installed.
         """
-        library = cast("_Pandas", importlib.import_module("pandas"))
-        return library.DataFrame(
-            {column.name: library.Series(list(column.cells), dtype=_PANDAS[column.kind]) for column in self.columns}
-        )
+        return pandas(self.columns)
 
     def to_polars(self) -> pl.DataFrame:
         """Return a data frame of polars (the extra `polars`); what is not known is null.
@@ -203,11 +138,7 @@ class Table:
         Raises:
             ImportError: polars is not installed.
         """
-        library = importlib.import_module("polars")
-        make = cast("_Polars", library)
-        return make.DataFrame(
-            [make.Series(column.name, list(column.cells), getattr(library, _POLARS[column.kind])) for column in self.columns]
-        )
+        return polars(self.columns)
 
     # ------------------------------------------------------------ files
 
@@ -219,11 +150,7 @@ class Table:
         Raises:
             OSError: the file cannot be written.
         """
-        sheet = io.StringIO(newline="")
-        writer = csv.writer(sheet, lineterminator="\r\n")
-        writer.writerow(self.names)
-        writer.writerows([_csv(cell) for cell in row] for row in self.rows())
-        text = sheet.getvalue()
+        text = csv_text(self.columns)
         if path is not None:
             Path(path).write_text(text, encoding="utf-8", newline="")
         return text
@@ -282,20 +209,6 @@ class Table:
         return f"<table>{caption}<thead><tr>{head}</tr></thead><tbody>{''.join(body)}</tbody></table>{more}"
 
 
-def plain(headings: Sequence[str], rows: Sequence[Sequence[str]], *, right: Sequence[int] = ()) -> str:
-    """Return rows under their headings in columns for a terminal; the columns named in `right` are set to the right."""
-    widths = [max(len(row[column]) for row in (headings, *rows)) for column in range(len(headings))]
-
-    def line(cells: Sequence[str]) -> str:
-        placed = (
-            cell.rjust(width) if column in right else cell.ljust(width)
-            for column, (cell, width) in enumerate(zip(cells, widths, strict=True))
-        )
-        return "  ".join(placed).rstrip()
-
-    return "\n".join([line(headings), "  ".join("-" * width for width in widths), *(line(row) for row in rows)])
-
-
 # ---------------------------------------------------------------- from answers
 
 
@@ -303,6 +216,11 @@ def _bare(kind: object) -> object:
     """Return a type without the arms that stand for nothing."""
     arms = [arm for arm in get_args(kind) if arm not in (UnsetType, type(None))]
     return arms[0] if len(arms) == 1 and len(arms) < len(get_args(kind)) else kind
+
+
+def _decimals_of(record: type[Struct]) -> frozenset[str]:
+    """Return the fields that travel as decimal text, for exactness; in a table they are numbers."""
+    return cast("frozenset[str]", getattr(record, "decimal_fields", frozenset[str]()))
 
 
 def _known(value: object) -> object:
@@ -338,7 +256,7 @@ def _laid(name: str, kind: object, values: list[object], *, decimal: bool = Fals
 
 def _flat(record: type[Struct], values: Sequence[Struct | None], prefix: str = "") -> Iterator[Column]:
     """Yield the columns of a record's fields."""
-    exact = DECIMALS.get(record, frozenset[str]())
+    exact = _decimals_of(record)
     for item in fields(record):
         cells = [None if value is None else _known(cast("object", getattr(value, item.name))) for value in values]
         yield from _laid(prefix + item.encode_name, item.type, cells, decimal=item.name in exact)
@@ -347,6 +265,7 @@ def _flat(record: type[Struct], values: Sequence[Struct | None], prefix: str = "
 def of(records: Iterable[Struct] | Struct, title: str = "") -> Table:
     """Return a table of records: a list inside an answer, answers of one kind, or one record as one row.
 
+    >>> from railrules_client import models
     >>> of([models.Length(39, "ft"), models.Length(80, "ft")]).to_csv().splitlines()
     ['value,unit', '39.0,ft', '80.0,ft']
 
@@ -396,85 +315,8 @@ def all_of(record: Struct, above: str = "") -> dict[str, Table]:
             single += own.columns if own is not None else ()
             found |= inner
         else:
-            single += _laid(name, item.type, [value], decimal=item.name in DECIMALS.get(type(record), ()))
+            single += _laid(name, item.type, [value], decimal=item.name in _decimals_of(type(record)))
     return {"result": Table("result", single), **found} if single else found
-
-
-# ---------------------------------------------------------------- to files and libraries
-
-
-def _csv(cell: Cell) -> str:
-    if cell is None:
-        return ""
-    if isinstance(cell, bool):
-        return "true" if cell else "false"
-    if isinstance(cell, str):
-        return f"'{cell}" if cell.startswith(_FORMULA) else cell
-    return repr(cell)
-
-
-class _Pandas(Protocol):
-    def DataFrame(self, data: object) -> pd.DataFrame: ...  # noqa: N802  the library's name
-    def Series(self, data: object, *, dtype: str) -> object: ...  # noqa: N802
-
-
-class _Polars(Protocol):
-    def DataFrame(self, data: object) -> pl.DataFrame: ...  # noqa: N802  the library's name
-    def Series(self, name: str, values: object, dtype: object) -> object: ...  # noqa: N802
-
-
-class _Function(Protocol):
-    def __call__(self, *arguments: object, **named: object) -> object: ...
-
-
-def _by_nanoarrow(table: Table) -> ArrowStream:
-    library = importlib.import_module("nanoarrow")
-
-    def call(name: str, *arguments: object, **named: object) -> object:
-        return cast("_Function", getattr(library, name))(*arguments, **named)
-
-    types = {column.name: call(_ARROW[column.kind]) for column in table.columns}
-    children = [call("c_array", column.cells, types[column.name]) for column in table.columns]
-    rows = call("c_array_from_buffers", call("struct", types), len(table), buffers=[None], children=children)
-    return cast("ArrowStream", call("c_array_stream", call("Array", rows)))
-
-
-def _by_pyarrow(table: Table) -> ArrowStream:
-    library = importlib.import_module("pyarrow")
-
-    def call(name: str, *arguments: object) -> object:
-        return cast("_Function", getattr(library, name))(*arguments)
-
-    columns = [call("array", column.cells, call(_ARROW[column.kind])) for column in table.columns]
-    schema = call("schema", [call("field", column.name, call(_ARROW[column.kind])) for column in table.columns])
-    return cast("ArrowStream", cast("_Function", library.Table.from_arrays)(columns, schema=schema))
-
-
-class _Sheet(Protocol):
-    def write_row(self, row: int, column: int, values: object, form: object) -> object: ...
-    def write_string(self, row: int, column: int, value: str) -> object: ...
-    def write_number(self, row: int, column: int, value: float) -> object: ...
-    def write_boolean(self, row: int, column: int, value: bool) -> object: ...  # noqa: FBT001  the library's own
-    def freeze_panes(self, row: int, column: int) -> object: ...
-    def autofilter(self, top: int, left: int, bottom: int, right: int) -> object: ...
-    def set_column(self, first: int, last: int, width: float) -> object: ...
-
-
-class _Book(Protocol):
-    def add_worksheet(self, name: str) -> _Sheet: ...
-    def add_format(self, settings: Mapping[str, object]) -> object: ...
-    def close(self) -> object: ...
-
-
-def _sheet_name(title: str, taken: set[str]) -> str:
-    """Return a name that a sheet may have: at most 31 characters, none of its special signs, each once."""
-    plain_name = re.sub(r"[\[\]:*?/\\']", " ", title).strip()[:28] or "table"
-    name, number = plain_name, 1
-    while name.lower() in taken:
-        number += 1
-        name = f"{plain_name} {number}"
-    taken.add(name.lower())
-    return name
 
 
 def write_xlsx(path: str | PathLike[str], tables: Mapping[str, Table]) -> None:
@@ -488,25 +330,4 @@ def write_xlsx(path: str | PathLike[str], tables: Mapping[str, Table]) -> None:
         ImportError: xlsxwriter is not installed.
         OSError: the file cannot be written.
     """
-    library = importlib.import_module("xlsxwriter")
-    Path(path).open("ab").close()  # the library tells a folder that is not there by an error of its own
-    book = cast("_Book", cast("_Function", library.Workbook)(str(path), {"strings_to_formulas": False, "strings_to_urls": False}))
-    bold = book.add_format({"bold": True, "bottom": 1})
-    taken: set[str] = set()
-    for name, table in tables.items():
-        sheet = book.add_worksheet(_sheet_name(name, taken))
-        sheet.write_row(0, 0, table.names, bold)
-        for position, column in enumerate(table.columns):
-            for row, value in enumerate(column.cells, 1):
-                if isinstance(value, bool):
-                    sheet.write_boolean(row, position, value)
-                elif isinstance(value, str):
-                    sheet.write_string(row, position, value)
-                elif value is not None:
-                    sheet.write_number(row, position, value)
-            widest = max((len(str(value)) for value in column.cells[:500] if value is not None), default=0)
-            sheet.set_column(position, position, min(60, max(len(column.name), widest) + 2))
-        sheet.freeze_panes(1, 0)
-        if len(table) and table.columns:
-            sheet.autofilter(0, 0, len(table), len(table.columns) - 1)
-    book.close()
+    workbook(path, {name: table.columns for name, table in tables.items()})

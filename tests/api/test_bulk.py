@@ -20,10 +20,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from railrules_api.api.app import create_app
-from railrules_api.api.bulk import LONGEST_LINE, MEDIA_TYPE, PATH, ExactSum, Lines, Run
+from railrules_api.api.bulk import MEDIA_TYPE, PATH
+from railrules_api.api.bulk_run import LONGEST_LINE, Lines, Run
 from railrules_api.api.calculations import answer
 from railrules_api.api.resources import calculation_of
 from railrules_api.app import sample
+from railrules_api.domain.exact_sum import ExactSum
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
@@ -144,7 +146,7 @@ def test_an_error_of_ours_does_not_end_the_stream(service: Service, monkeypatch:
     def fail(*_: object) -> bytes:
         raise KeyError("secret")
 
-    monkeypatch.setattr("railrules_api.api.bulk.answer", fail)
+    monkeypatch.setattr("railrules_api.api.bulk_run.answer", fail)
     run = Run(calculation_of("takeoffs"), service)
     told = run.work([(1, b"{}")])
     assert b"secret" not in told
@@ -152,7 +154,7 @@ def test_an_error_of_ours_does_not_end_the_stream(service: Service, monkeypatch:
 
 
 def test_invented_items_cannot_fill_the_memory(service: Service, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("railrules_api.api.bulk.MOST_TOTALS", 40)
+    monkeypatch.setattr("railrules_api.api.bulk_run.MOST_TOTALS", 40)
     run = Run(calculation_of("takeoffs"), service, totals_only=True)
     for number in range(30):
         job = sample.job(1, 1)
@@ -304,7 +306,7 @@ def test_a_caller_who_does_not_read_is_not_worked_for(service: Service, monkeypa
         worked += 1
         return real(*arguments)
 
-    monkeypatch.setattr("railrules_api.api.bulk.answer", counted)
+    monkeypatch.setattr("railrules_api.api.bulk_run.answer", counted)
     line = chunk(jobs(1)[0] + b"\n")
     with served(service) as number, socket.create_connection(("127.0.0.1", number)) as connection:
         connection.setsockopt(socket.SOL_SOCKET, socket.SO_RCVBUF, 4096)
@@ -331,7 +333,7 @@ def test_a_dropped_connection_leaves_nothing_behind(service: Service, monkeypatc
         worked += 1
         return real(*arguments)
 
-    monkeypatch.setattr("railrules_api.api.bulk.answer", counted)
+    monkeypatch.setattr("railrules_api.api.bulk_run.answer", counted)
     before = threading.active_count()
     with served(service) as number:
         for _ in range(5):

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from litestar import Litestar
 from litestar.testing import TestClient
-from railrules_client.command_line import main
+from railrules_client.command_line.running import main
 
 from railrules_api.api.profile_pages import JSON
 from railrules_api.api.service import Service

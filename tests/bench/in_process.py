@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 
 import msgspec
 
-from railrules_api.api.bulk import Lines, Run
+from railrules_api.api.bulk_run import Lines, Run
 from railrules_api.api.calculations import answer, answer_struct, bind, worked
 from railrules_api.api.decoding import decode
 from railrules_api.api.examples import requests

@@ -25,7 +25,7 @@ import pint
 import polars as pl
 import railrules_client
 from railrules_client import AsyncClient, Client, RefusedError, jobs, models, quantity, tables
-from railrules_client.command_line import main
+from railrules_client.command_line.running import main
 from railrules_client.telemetry import OpenTelemetryHook
 
 CITE = {"source": "s", "title": "t", "where": "w", "status": "published"}

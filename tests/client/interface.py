@@ -21,8 +21,8 @@ _NOT_OURS = ("railrules_client.models.", "railrules_client._generated.models.", 
 _INNER = ("_generated.operations", "_takeoffs", "_showing")
 """Modules that users import nothing from, and whose classes they call all the same: `client.takeoffs`, `answer.to_pandas()`."""
 _NOT_KEPT = (
-    "_generated/models.pyi", "models.pyi", "command_line", "_asgi.pyi", "_bulk.pyi", "_caching.pyi", "_in_process.pyi",
-    "_retrying.pyi", "_sending.pyi",
+    "_generated/models.pyi", "models.pyi", "command_line", "_asgi.pyi", "_bulk.pyi", "_bulk_requests.pyi", "_caching.pyi",
+    "_in_process.pyi", "_progress.pyi", "_retrying.pyi", "_sending.pyi", "_table_files.pyi", "_table_libraries.pyi",
 )  # fmt: skip
 
 

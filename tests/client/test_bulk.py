@@ -16,7 +16,7 @@ from typing import Any
 
 import httpx
 import pytest
-from railrules_client import AsyncClient, Client, ConnectionFailedError, UnreadableAnswerError, _bulk
+from railrules_client import AsyncClient, Client, ConnectionFailedError, UnreadableAnswerError, _bulk_requests
 
 from tests.contract.serving import running_service
 from tests.support.demo import demo_job
@@ -78,7 +78,7 @@ def numbered(many: int) -> Iterable[dict[str, Any]]:
     return ({"number": number} for number in range(many))
 
 
-def titles(answers: Iterable[_bulk.JobAnswer]) -> list[str]:
+def titles(answers: Iterable[_bulk_requests.JobAnswer]) -> list[str]:
     return [answer.problem.title for answer in answers if answer.problem is not None]
 
 
@@ -102,7 +102,7 @@ def test_the_same_awaited_from_an_asynchronous_source(job: dict[str, Any]) -> No
             await asyncio.sleep(0)
             yield item
 
-    async def run() -> list[_bulk.JobAnswer]:
+    async def run() -> list[_bulk_requests.JobAnswer]:
         async with AsyncClient.in_process() as client, client.takeoffs.stream(jobs()) as answers:
             return [answer async for answer in answers]
 
@@ -255,16 +255,16 @@ def test_jobs_are_read_only_as_answers_are_taken() -> None:
 
     with Client("http://service.example", transport=Service()) as client, client.takeoffs.stream(jobs(), connections=2) as run:
         for taken, _ in enumerate(run, 1):
-            assert read - taken <= 4 * _bulk.MOST_JOBS
+            assert read - taken <= 4 * _bulk_requests.MOST_JOBS
             if taken == 1000:
                 break
     assert read < 1300
 
 
 def test_a_request_holds_no_more_than_the_service_takes_in() -> None:
-    batches = _bulk.Batches()
+    batches = _bulk_requests.Batches()
     full = [batch for number in range(40) if (batch := batches.add({"number": number, "text": "x" * 5000})) is not None]
-    assert all(batch.size <= _bulk.LARGEST_REQUEST < 64 * 1024 for batch in full)
+    assert all(batch.size <= _bulk_requests.LARGEST_REQUEST < 64 * 1024 for batch in full)
     assert batches.add({"text": "x" * 200_000}) is not None
     large = batches.end()
     assert large is not None

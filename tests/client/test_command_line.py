@@ -12,9 +12,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from railrules_client.command_line import main
 from railrules_client.command_line.commands import ANSWERED_NOT, BAD_INPUT, CHECK_FAILS, GOOD
-from railrules_client.command_line.running import parser
+from railrules_client.command_line.running import main, parser
 
 from tests.contract.serving import running_service
 from tests.support.demo import DEMO

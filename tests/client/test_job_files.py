@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from railrules_client.command_line import main
 from railrules_client.command_line.commands import BAD_INPUT, GOOD
+from railrules_client.command_line.running import main
 from railrules_client.jobs import JobFileError, SpreadsheetError, read
 from railrules_client.jobs.headings import paths_of
 from railrules_client.models import Segment

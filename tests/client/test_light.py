@@ -69,14 +69,17 @@ def test_the_wheel_is_pure_python_and_holds_the_client_alone(tmp_path: Path) -> 
         told = archive.read(next(name for name in names if name.endswith(".dist-info/WHEEL"))).decode()
         entries = archive.read(next(name for name in names if name.endswith("entry_points.txt"))).decode()
     assert "Root-Is-Purelib: true" in told
-    assert "railrules = railrules_client.command_line:main" in entries
+    assert "railrules = railrules_client.command_line.running:main" in entries
     inside = {name for name in names if ".dist-info/" not in name}
     assert all(name.startswith("railrules_client/") and name.endswith((".py", "py.typed")) for name in inside)
     assert "railrules_client/py.typed" in inside
 
 
 def test_what_most_scripts_do_not_use_is_loaded_when_it_is_used() -> None:
-    lazy = {f"railrules_client.{name}" for name in ("tables", "comparing", "jobs", "telemetry", "command_line", "_bulk")}
+    lazy = {
+        f"railrules_client.{name}"
+        for name in ("tables", "comparing", "jobs", "telemetry", "command_line", "_bulk", "_bulk_requests", "_progress")
+    }
     assert not loaded("import railrules_client") & lazy
 
 

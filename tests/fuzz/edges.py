@@ -8,7 +8,7 @@ import re
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
-from railrules_api.api import bulk, coding, headers
+from railrules_api.api import bulk, bulk_run, coding, headers
 from railrules_api.api.edge import request_id_of, traceparent_of
 from railrules_api.api.problems import ProblemError
 from railrules_api.api.resources import calculation_of
@@ -69,10 +69,10 @@ def header_seeds() -> Iterator[bytes]:
 def one_stream(data: bytes) -> None:
     """Answer bytes as a stream of jobs, whole and cut at a place that the first two bytes choose: the same lines, all of JSON."""
     cut, body = int.from_bytes(data[:2], "big") % (len(data) + 1), data[2:]
-    whole, pieces = bulk.Lines(2048), bulk.Lines(2048)
+    whole, pieces = bulk_run.Lines(2048), bulk_run.Lines(2048)
     lines = [*whole.feed(body), *whole.end()]
     assert lines == [*pieces.feed(body[:cut]), *pieces.feed(body[cut:]), *pieces.end()]
-    run = bulk.Run(calculation_of("takeoffs"), service())
+    run = bulk_run.Run(calculation_of("takeoffs"), service())
     told = run.work(lines)
     answers = [json.loads(line) for line in told.splitlines()]
     assert [answer["line"] for answer in answers] == [number for number, _ in lines]

@@ -1123,6 +1123,8 @@ class Cost(Answered, frozen=True, kw_only=True):
     price: str
     amount: str
 
+    decimal_fields: ClassVar[frozenset[str]] = frozenset({"amount", "price", "quantity"})
+
 
 if TYPE_CHECKING:
     CoverageUnit: TypeAlias = Literal["ft2_per_gal", "m2_per_l", "m2_per_m3"]
@@ -3229,6 +3231,8 @@ class Money(Answered, frozen=True, kw_only=True):
     credit: str
     balance: str
     unpriced: list[str]
+
+    decimal_fields: ClassVar[frozenset[str]] = frozenset({"balance", "cost", "credit"})
 
 
 class NeutralTemperatureAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):

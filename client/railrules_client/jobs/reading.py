@@ -17,10 +17,11 @@ from typing import TYPE_CHECKING, Final, cast
 
 from railrules_client._errors import told
 from railrules_client._generated.models import Segment, TakeoffRequest
-from railrules_client.jobs import files, segments
 from railrules_client.jobs.cells import CellError, Signs
-from railrules_client.jobs.files import JobFileError
+from railrules_client.jobs.files import JobFileError, like, tree_of, with_quantities
 from railrules_client.jobs.headings import column_of
+from railrules_client.jobs.segments import LISTS, TABLE, Errors, entries_of, listed, put, signs_of
+from railrules_client.jobs.segments import read as read_segments
 from railrules_client.jobs.shapes import slots_of
 from railrules_client.jobs.spreadsheets import Grid, SpreadsheetError, grids, place
 
@@ -42,7 +43,7 @@ def _entry_lists(record: type[Struct], above: tuple[str, ...] = ()) -> dict[str,
     """Return the lists of a job, other than its segments, that may stand in tables of their own."""
     found: dict[str, type[Struct]] = {}
     for slot in slots_of(record):
-        if slot.record is None or (not above and slot.name == segments.TABLE):
+        if slot.record is None or (not above and slot.name == TABLE):
             continue
         if slot.shape == "records":
             found[".".join((*above, slot.name))] = slot.record
@@ -52,7 +53,7 @@ def _entry_lists(record: type[Struct], above: tuple[str, ...] = ()) -> dict[str,
 
 
 ENTRIES: Final = _entry_lists(TakeoffRequest)
-NAMES: Final = (segments.TABLE, JOB, *segments.LISTS, *ENTRIES)
+NAMES: Final = (TABLE, JOB, *LISTS, *ENTRIES)
 """Names that a table may have."""
 
 
@@ -138,9 +139,7 @@ def _tables(paths: Iterable[Path]) -> dict[str, Grid]:
     for number, path in enumerate(paths):
         sheets = {name: grid for name, grid in grids(path).items() if grid.rows}
         if len(sheets) == 1 and number == 0 and next(iter(sheets)) not in NAMES:
-            sheets = {
-                segments.TABLE: next(iter(sheets.values()))
-            }  # the first file's only table is the segments, whatever its name
+            sheets = {TABLE: next(iter(sheets.values()))}  # the first file's only table is the segments, whatever its name
         for name, grid in sheets.items():
             if name not in NAMES:
                 raise SpreadsheetError(
@@ -149,7 +148,7 @@ def _tables(paths: Iterable[Path]) -> dict[str, Grid]:
             if name in found:
                 raise SpreadsheetError(f"{grid.name}: {found[name].name} holds the {name} already")
             found[name] = grid
-    if segments.TABLE not in found:
+    if TABLE not in found:
         raise SpreadsheetError("no table of segments among the files")
     return found
 
@@ -160,8 +159,8 @@ def _fields(grid: Grid) -> tuple[Tree, dict[Steps, str]]:
     Raises:
         SpreadsheetError: anything does not fit.
     """
-    errors = segments.Errors()
-    signs, position = segments.signs_of(grid, errors)
+    errors = Errors()
+    signs, position = signs_of(grid, errors)
     errors.stop()
     rows = grid.rows[position:]
     headings = tuple(str(cell).strip().casefold() for cell in rows[0].cells if cell is not None) if rows else ()
@@ -189,12 +188,12 @@ def _fields(grid: Grid) -> tuple[Tree, dict[Steps, str]]:
         if steps in places:
             errors.add(where, f"the same field as {places[steps]}")
         try:
-            segments.put(tree, steps, column.value(cell, signs))
+            put(tree, steps, column.value(cell, signs))
         except CellError as error:
             errors.add(where, str(error))
         places[steps] = where
     try:
-        tree = cast("Tree", segments.listed(tree))
+        tree = cast("Tree", listed(tree))
     except CellError as error:
         errors.add(grid.name, str(error))
     errors.stop()
@@ -202,9 +201,9 @@ def _fields(grid: Grid) -> tuple[Tree, dict[Steps, str]]:
 
 
 def _add_entries(tree: Tree, places: dict[Steps, str], name: str, grid: Grid) -> None:
-    errors = segments.Errors()
+    errors = Errors()
     required = tuple(slot.name for slot in slots_of(ENTRIES[name]) if slot.name == "item")
-    entries = segments.entries_of(grid, ENTRIES[name], (), required, errors)
+    entries = entries_of(grid, ENTRIES[name], (), required, errors)
     steps: Steps = tuple(name.split("."))
     holder = tree
     for step in steps[:-1]:
@@ -237,8 +236,8 @@ def read(job: str | PathLike[str], *tables: str | PathLike[str], **fields: objec
     spoken = first.suffix.lower() in (".toml", ".json")
     sheets: dict[str, Grid] = {}
     if spoken:
-        tree = files.tree_of(first)
-        if further and segments.TABLE in tree:
+        tree = tree_of(first)
+        if further and TABLE in tree:
             raise JobFileError(f"{first}: has segments of its own; leave them out where a spreadsheet has them")
         sheets = _tables(further) if further else {}
     else:
@@ -256,14 +255,14 @@ def read(job: str | PathLike[str], *tables: str | PathLike[str], **fields: objec
         for name in ENTRIES:
             if name in sheets:
                 _add_entries(tree, places, name, sheets[name])
-        lists = {name: grid for name, grid in sheets.items() if name in segments.LISTS}
-        table = segments.read(sheets[segments.TABLE], lists, cast("Tree", shared))
-        tree[segments.TABLE] = table.segments
+        lists = {name: grid for name, grid in sheets.items() if name in LISTS}
+        table = read_segments(sheets[TABLE], lists, cast("Tree", shared))
+        tree[TABLE] = table.segments
         places |= table.places
         for number in range(len(table.segments)):
             for steps, where in shared_places.items():
-                places.setdefault((segments.TABLE, number, *steps), where)
-    elif isinstance(tree.get(segments.TABLE), list):
-        tree[segments.TABLE] = files.like(cast("list[object]", tree[segments.TABLE]), first)
-    request = files.with_quantities(tree, TakeoffRequest)
+                places.setdefault((TABLE, number, *steps), where)
+    elif isinstance(tree.get(TABLE), list):
+        tree[TABLE] = like(cast("list[object]", tree[TABLE]), first)
+    request = with_quantities(tree, TakeoffRequest)
     return Job(cast("Tree", request), places)

@@ -4,10 +4,10 @@ from dataclasses import dataclass, field
 from os import PathLike
 from railrules_client._errors import ProblemError as ProblemError, told as told
 from railrules_client._generated.models import Segment as Segment, TakeoffRequest as TakeoffRequest
-from railrules_client.jobs import files as files, segments as segments
 from railrules_client.jobs.cells import CellError as CellError, Signs as Signs
-from railrules_client.jobs.files import JobFileError as JobFileError, Tree as Tree
+from railrules_client.jobs.files import JobFileError as JobFileError, Tree as Tree, like as like, tree_of as tree_of, with_quantities as with_quantities
 from railrules_client.jobs.headings import Steps as Steps, column_of as column_of
+from railrules_client.jobs.segments import Errors as Errors, LISTS as LISTS, TABLE as TABLE, entries_of as entries_of, listed as listed, put as put, signs_of as signs_of
 from railrules_client.jobs.shapes import slots_of as slots_of
 from railrules_client.jobs.spreadsheets import Grid as Grid, SpreadsheetError as SpreadsheetError, grids as grids, place as place
 from typing import Final

@@ -1,6 +1,6 @@
 """Rules over columns, and takeoffs over Arrow record batches: the same functions, next to where the data is.
 
-`evaluate` puts whole columns to a rule without nested input: its own function takes them for numbers (`column_numbers`), to the
+`evaluate` puts whole columns to a rule without nested input: its own function takes them for numbers (`numbers`), to the
 same bits. Where the registry does not say `columns`, the rule iterates or lists things, and rows are asked one by one.
 
 `takeoff_totals` maps a record batch of jobs to a record batch of totals. It keeps no state and every row stands for itself, so it
@@ -16,11 +16,11 @@ from typing import TYPE_CHECKING, Any, Final
 
 from railrules_api.api.arrow_stream import SUMS, TEXTS, schema
 from railrules_api.api.arrow_stream import totals as totals_of
-from railrules_api.api.bulk import ExactSum
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service, start
-from railrules_api.column_numbers import LARGEST, Column, OneByOne, Parting
+from railrules_api.columns.numbers import LARGEST, Column, OneByOne, Parting
 from railrules_api.domain.errors import RefusedError
+from railrules_api.domain.exact_sum import ExactSum
 from railrules_api.domain.fields import Slot, slots_of
 from railrules_api.rules.registry import ALL, BY_ID
 
