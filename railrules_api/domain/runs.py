@@ -6,10 +6,11 @@ weld takes, and at a run's end that is a joint the other half is given back. Wit
 and pieces only.
 
 The two rails meet only in the stagger. One rail is laid as if alone, which is the best it can do; the other then keeps clear
-of its welds, which is the best it can do beside that one. Both orders are tried, with the first rail cut late and cut early,
-until both rails are as good as alone; else the best is kept: fewest welds, then fewest cut pieces, then fewest strings. The
-sum of what each rail needs alone bounds every layout from below, so a layout that reaches it has the fewest welds of all; where
-it does not, no claim is made.
+of its welds, which is the best it can do beside that one. Both orders are tried, with the first rail cut early and cut late,
+until both rails are as good as alone; else the best is kept: fewest welds, then fewest cut pieces, then fewest strings. That is
+done for each group of runs that lie within the stagger of each other, since no other run has to do with them. The sum of what
+each rail needs alone bounds every layout from below, so a layout that reaches it has the fewest welds of all; where it does not,
+no claim is made.
 """
 
 from __future__ import annotations
@@ -201,10 +202,43 @@ def _merged(zones: list[tuple[float, float]]) -> list[tuple[float, float]]:
 
 
 def both_rails(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[list[Cut], int]:
-    """Lay both rails in either order and keep the better; with it, the field welds that both need at least.
+    """Lay both rails and keep the best layout found; with it, the field welds that both need at least.
 
-    A rail by itself has only the ends of the other to keep clear of, so what it needs then bounds what it needs in any layout.
+    Runs that lie farther than the stagger from all others have nothing to do with them, and are laid for themselves. A rail by
+    itself has only the ends of the other to keep clear of, so what it needs then bounds what it needs in any layout.
     """
+    laid: list[Cut] = []
+    bound = 0
+    for group in _beside(runs, layer.stagger):
+        cuts, least = _both_of(layer, group, saw)
+        laid.extend(cuts)
+        bound += least
+    laid.sort(key=_place)
+    return laid, bound
+
+
+def _beside(runs: Sequence[Run], stagger: float) -> list[list[Run]]:
+    """Divide runs into groups that lie farther than the stagger from each other; their rails in order, and the runs of each."""
+    groups: list[list[Run]] = []
+    reached = -math.inf
+    for run in sorted(runs, key=_begin):
+        if not groups or run.begin - stagger > reached + SLACK:
+            groups.append([])
+        groups[-1].append(run)
+        reached = max(reached, run.end)
+    return groups
+
+
+def _begin(run: Run) -> float:
+    return run.begin
+
+
+def _place(cut: Cut) -> tuple[Rail, float]:
+    return cut.run.rail, cut.run.begin
+
+
+def _both_of(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[Sequence[Cut], int]:
+    """Lay one group of runs, each rail first in turn, and keep the better; with it, the field welds it needs at least."""
     left = [run for run in runs if run.rail == "left"]
     right = [run for run in runs if run.rail == "right"]
     alone = layer.lay(left, _ends(right)), layer.lay(right, _ends(left))
@@ -214,7 +248,8 @@ def both_rails(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[list[Cut]
         return [*alone[0], *alone[1]], bound
     rails = left, right
     found: list[list[Cut]] = []
-    for first, backward in ((0, False), (1, False), (0, True), (1, True)):
+    # rails laid from opposite ends mostly stand clear of each other as they are, rails laid from the same end hardly ever do
+    for first, backward in ((0, True), (1, True), (0, False), (1, False)):
         second = 1 - first
         leader = layer.lay(rails[first], _ends(rails[second]), backward=True) if backward else alone[first]
         taken = [place for cut in leader for place in cut.places]
