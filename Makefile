@@ -68,9 +68,9 @@ sbom: $(STAMP)   ## bills of material (CycloneDX): of the service as the contain
 	build/sbom/tools/bin/cyclonedx-py requirements requirements.lock --pyproject pyproject.toml --output-reproducible \
 	  --output-file build/sbom/lock.cdx.json
 
-SAMPLE ?= 400
+SAMPLE ?= 0
 SEED ?= 1
-mutation:        ## SAMPLE mutants of the rules and of counting, drawn by SEED (SAMPLE=0: all, hours); in an environment of its own
+mutation:        ## every mutant of the rules and of counting, or SAMPLE of them drawn by SEED; in an environment of its own
 	@test -x build/mutation/bin/python || $(PYTHON) -m venv build/mutation
 	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
 	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check mutmut==3.8.1

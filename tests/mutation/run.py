@@ -1,26 +1,33 @@
 """Mutation testing of the rules and of counting: changes the code in small ways and asks whether a test sees it.
 
     python -m tests.mutation.run [--sample N] [--seed S] [--children N]      # `make mutation`
-    python -m tests.mutation.run --only railrules_api/domain/counting.py --tests tests/test_check_cases.py   # while working on it
+    python -m tests.mutation.run --only railrules_api/domain/counting.py     # while working on it
+    python -m tests.mutation.run --again                                     # what survived the last time, after a new test
 
-It works in a copy of the tree (`build/mutation/tree`), with mutmut from an environment of its own. Without a sample every mutant
-is tried, which takes hours; with one, mutants are drawn from all of them by the seed. What survives is told with its change in
-`build/mutation/survivors.txt`; those that change nothing that could be seen stand in `equivalent.toml`, each with its reason.
-It fails when fewer than `LEAST` of the mutants are killed, not counting those.
+It works in a copy of the tree (`build/mutation/tree`), from an environment of its own. mutmut makes the mutants,
+`tests.mutation.loop` tries them. What survives is told with its change in `build/mutation/survivors.txt`; those that change
+nothing that could be seen stand in `equivalent.toml`, each with its reason. It fails when fewer than `LEAST` of the mutants are
+killed, not counting those.
 """
 
 # ruff: noqa: T201  a command tells what it found
 from __future__ import annotations
 
 import argparse
+import ast
 import json
+import os
 import random
-import re
 import shutil
 import subprocess
 import sys
+import time
 import tomllib
 from collections import Counter
+from difflib import unified_diff
+from functools import cache
+from importlib import import_module
+from multiprocessing import Pool
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
@@ -28,8 +35,8 @@ FOLDER = ROOT / "build/mutation"
 TREE = FOLDER / "tree"
 EQUIVALENT = Path(__file__).with_name("equivalent.toml")
 LEAST = 0.90
-MUTATED = ("railrules_api/rules/*", "railrules_api/domain/*.py")
-"""Every rule, and the domain's modules of counting, layout, runs, anchoring, strings, track and bending."""
+MUTATED = ("railrules_api/rules/**/*.py", "railrules_api/domain/*.py")
+"""Every rule, and the domain's modules of counting, layout, runs, anchoring, strings, track, laying and bending."""
 TESTS = ("tests/rules", "tests/domain/test_bending.py", "tests/mutation", "tests/test_check_cases.py", "tests/test_takeoff.py")
 SLOW = (
     "tests/rules/test_whole_jobs.py",
@@ -37,39 +44,16 @@ SLOW = (
     "tests/rules/test_brute_force.py",
     "tests/rules/test_string_layout.py::test_random_jobs_are_laid_as_asked",
     "tests/test_takeoff.py::test_cutting_a_segment_changes_no_count_of_what_stands_on_ties",
-    "tests/mutation/test_kept.py::test_refusals[takeoffs]",
 )
 """Left out: they would see more, and take longer for one mutant than all the others together."""
-_KILLED = {1, 3, 24, 36, 152, 255, -24}
-"""Exit codes of a test run that failed, or that went on without end."""
-_CONFIGURATION = """[mutmut]
-source_paths=
-    railrules_api
-only_mutate=
-    {mutated}
-do_not_mutate=
-    railrules_api/domain/profile/*
-    railrules_api/domain/stability/*
-also_copy=
-    client
-    openapi
-    README.md
-    LICENSE
-pytest_add_cli_args=
-    -p
-    no:cacheprovider
-    --hypothesis-seed=0
-    -o
-    disable_test_id_escaping_and_forfeit_all_rights_to_community_support=true
-    {slow}
-pytest_add_cli_args_test_selection=
-    {tests}
-use_git_change_detection=false
-track_dependencies=false
-"""
+ON_START = ("tests/mutation/test_kept.py", "tests/test_check_cases.py", "tests/test_registry.py")
+"""What is asked about functions whose work is done before any test begins."""
+BUDGET, PATIENCE = 20, 300
+"""Seconds of tests that a mutant is put to, by what they take without one; seconds until it is given up, which is no kill."""
+KILLED = ("killed", "endless", "crashed")
 
 
-def _copy(mutated: list[str], tests: list[str]) -> None:
+def _copy() -> None:
     """Copy what git knows, as it stands now."""
     shutil.rmtree(TREE, ignore_errors=True)
     command = ["git", "ls-files", "-z", "--cached", "--others", "--exclude-standard"]
@@ -78,28 +62,36 @@ def _copy(mutated: list[str], tests: list[str]) -> None:
         if (ROOT / name).is_file():
             (TREE / name).parent.mkdir(parents=True, exist_ok=True)
             shutil.copyfile(ROOT / name, TREE / name)
-    slow = "\n    ".join(f"--deselect={test}" for test in SLOW)
-    made = _CONFIGURATION.format(mutated="\n    ".join(mutated), tests="\n    ".join(tests), slow=slow)
-    (TREE / "setup.cfg").write_text(made, encoding="utf-8")
+    (TREE / "setup.cfg").write_text("[mutmut]\nsource_paths=\n    railrules_api\n", encoding="utf-8")
 
 
-def _mutmut(*arguments: str, quiet: bool = True) -> subprocess.CompletedProcess[str]:
-    command = [sys.executable, "-m", "mutmut", *arguments]
-    return subprocess.run(command, cwd=TREE, text=True, check=False, capture_output=quiet)
+def _changed(name: str) -> list[str]:
+    """Put all mutants of a file into the copy of it, beside the original functions; return their names."""
+    os.chdir(TREE)  # mutmut looks for its configuration where it stands, and stands in an environment of its own
+    making, naming = import_module("mutmut.mutation.file_mutation"), import_module("mutmut.utils.format_utils")
+    file = TREE / name
+    made = making.mutate_file_contents(name, file.read_text(encoding="utf-8"))
+    file.write_text(made.code, encoding="utf-8")
+    return [naming.get_mutant_name(Path(name), mutant) for mutant in made.mutant_names]
 
 
-def _codes() -> dict[str, int | None]:
-    """Return what became of every mutant, None for those not tried."""
-    found: dict[str, int | None] = {}
-    for file in sorted((TREE / "mutants").rglob("*.meta")):
-        found |= json.loads(file.read_text(encoding="utf-8"))["exit_code_by_key"]
-    return found
+@cache
+def _functions(module: str) -> dict[str, list[str]]:
+    """Return the lines of every function of a changed module, those of methods without their indent."""
+    file = TREE / f"{module.replace('.', '/')}.py"
+    text = (file if file.exists() else file.with_suffix("") / "__init__.py").read_text(encoding="utf-8")
+    lines = text.splitlines()
+    found = [node for node in ast.walk(ast.parse(text)) if isinstance(node, ast.FunctionDef)]
+    return {node.name: [line.strip() for line in lines[node.lineno : node.end_lineno]] for node in found}
 
 
-def change_of(shown: str) -> str:
-    """Return the lines that differ in what mutmut shows of a mutant, without their indent: what a survivor is known by."""
-    lines = [line for line in shown.splitlines() if re.match(r"[-+](?![-+]{2})", line)]
-    return "\n".join(line[0] + " " + line[1:].strip() for line in lines)
+def change_of(mutant: str) -> str:
+    """Return the lines that a mutant differs in, without their indent: what a survivor is known by."""
+    module, _, name = mutant.rpartition(".")
+    functions = _functions(module)
+    before, after = functions[f"{name.partition('__mutmut_')[0]}__mutmut_orig"], functions[name]
+    lines = list(unified_diff(before, after, n=0, lineterm=""))[2:]
+    return "\n".join(f"{line[0]} {line[1:]}" for line in lines if line[0] in "-+")
 
 
 def function_of(mutant: str) -> str:
@@ -112,44 +104,75 @@ def function_of(mutant: str) -> str:
     return f"{module}.{name.removeprefix('x_').removeprefix('xǁ').replace('ǁ', '.')}"
 
 
+def _pytest(tests: list[str], *arguments: str, **environment: str) -> int:
+    command = [
+        sys.executable, "-m", "pytest", "-p", "tests.mutation.loop", "-p", "no:cacheprovider", "-n", "0", "-s", "-q",
+        "--hypothesis-seed=0", "--hypothesis-profile=mutation", *arguments, *(f"--deselect={test}" for test in SLOW), *tests,
+    ]  # fmt: skip
+    with (FOLDER / "pytest.log").open("w") as log:
+        return subprocess.run(
+            command, cwd=TREE, env={**os.environ, **environment}, stdout=log, stderr=log, check=False, timeout=None
+        ).returncode
+
+
+def _tried(mutants: list[str], tests: list[str], children: int) -> dict[str, str]:
+    """Return what became of each mutant."""
+    task, results, facts = FOLDER / "task.json", FOLDER / "results.jsonl", FOLDER / "facts.json"
+    for old in (results, facts):
+        old.unlink(missing_ok=True)
+    told = {"mutants": mutants, "children": children, "budget": BUDGET, "patience": PATIENCE}
+    task.write_text(json.dumps({**told, "results": str(results), "facts": str(facts)}), encoding="utf-8")
+    _pytest(tests, MUTATION_TASK=str(task))
+    found = json.loads(facts.read_text(encoding="utf-8"))
+    print(f"{found['tests']} tests of {found['seconds']:.0f} s; those that fail without a mutant: {found['failed'] or 'none'}")
+    entries = [json.loads(line) for line in results.read_text(encoding="utf-8").splitlines()]
+    verdicts = {entry["mutant"]: entry["verdict"] for entry in entries}
+    for entry in entries:
+        if entry["early"] and entry["verdict"] not in KILLED and _pytest(list(ON_START), "-x", MUTATION_FRESH=entry["mutant"]):
+            verdicts[entry["mutant"]] = "killed"
+    return verdicts
+
+
 def main(arguments: list[str]) -> int:
     """Run; return 0 when enough mutants are killed."""
     parser = argparse.ArgumentParser()
     parser.add_argument("--sample", type=int, default=0, help="how many mutants to try (0: all)")
     parser.add_argument("--seed", type=int, default=1, help="what the sample is drawn by")
-    parser.add_argument("--children", type=int, default=2, help="how many are tried at once")
+    parser.add_argument("--children", type=int, default=os.cpu_count() or 1, help="how many are tried at once")
     parser.add_argument("--only", action="append", help="a module to change, in place of all of them")
     parser.add_argument("--tests", action="append", help="tests to ask, in place of all of them")
+    parser.add_argument("--again", action="store_true", help="try those alone that survived the last time")
     given = parser.parse_args(arguments)
-    _copy(given.only or list(MUTATED), given.tests or list(TESTS))
-    children = f"--max-children={given.children}"
-    # makes the mutants, and learns which test reaches which function
-    first = _mutmut("run", children, "no.such.mutant")
-    names = sorted(_codes())
-    if not names or not (TREE / "mutants/mutmut-stats.json").exists():
-        print(first.stdout[-4000:], first.stderr[-4000:])
-        return 1
+    begun = time.monotonic()
+    survivors = FOLDER / "survivors.txt"
+    before = {line.split()[0] for line in survivors.read_text().splitlines() if "__mutmut_" in line} if given.again else None
+    _copy()
+    files = sorted({str(file.relative_to(TREE)) for pattern in given.only or MUTATED for file in TREE.glob(pattern)})
+    with Pool(given.children) as pool:
+        names = sorted(name for made in pool.map(_changed, files, chunksize=1) for name in made)
     chosen = sorted(random.Random(given.seed).sample(names, given.sample)) if given.sample else names
+    chosen = [name for name in chosen if before is None or name in before]
     print(f"{len(names)} mutants, {len(chosen)} of them tried", flush=True)
-    _mutmut("run", children, *chosen)
-    codes = _codes()
-    survivors = [name for name in chosen if codes[name] not in _KILLED]
+    verdicts = _tried(chosen, given.tests or list(TESTS), given.children)
     known = {(entry["function"], entry["change"].strip()) for entry in tomllib.loads(EQUIVALENT.read_text())["mutant"]}
-    told, equivalent = [], 0
-    for name in survivors:
-        change = change_of(_mutmut("show", name).stdout)
-        if (function_of(name), change) in known:
-            equivalent += 1
-        else:
-            told.append(f"{name}  ({codes[name]})\n{change}\n")
-    (FOLDER / "survivors.txt").write_text("\n".join(told), encoding="utf-8")
-    killed = len(chosen) - len(survivors)
-    score = killed / (len(chosen) - equivalent)
-    by_code = Counter(str(codes[name]) for name in chosen)
-    print(f"killed {killed} of {len(chosen)} ({killed / len(chosen):.1%}); {equivalent} change nothing that could be seen;")
-    print(f"score {score:.1%}, at least {LEAST:.0%} is wanted; exit codes {dict(by_code)}; seed {given.seed}")
+    alive = [name for name in chosen if verdicts[name] not in KILLED]
+    told = {name: change_of(name) for name in alive}
+    equivalent = sum((function_of(name), change) in known for name, change in told.items())
+    survivors.write_text(
+        "\n".join(
+            f"{name}  {verdicts[name]}\n{change}\n" for name, change in told.items() if (function_of(name), change) not in known
+        ),
+        encoding="utf-8",
+    )
+    killed = len(chosen) - len(alive)
+    score = killed / max(1, len(chosen) - equivalent)
+    print(
+        f"killed {killed} of {len(chosen)} ({killed / max(1, len(chosen)):.1%}); {equivalent} change nothing that could be seen;"
+    )
+    print(f"score {score:.1%}, at least {LEAST:.0%} is wanted; {dict(Counter(verdicts.values()))}; seed {given.seed}")
     for package, names_of in _packages(chosen).items():
-        print(f"  {package}: {sum(codes[name] in _KILLED for name in names_of)} of {len(names_of)}")
+        print(f"  {package}: {sum(verdicts[name] in KILLED for name in names_of)} of {len(names_of)}")
+    print(f"{time.monotonic() - begun:.0f} s")
     return int(score < LEAST)
 
 
