@@ -178,4 +178,14 @@ def test_the_front_page_offers_what_the_service_does(site: TestClient[Litestar])
     assert "text/csv" in offered
     for media_type in offered:
         headers = {"Accept": media_type, "Content-Type": "application/json"}
-        assert site.post("/v1/takeoffs", content=body, headers=headers).status_code == 200
+        # paper needs system libraries, which the suite is not to need; `make e2e` sets pages where they are
+        good = 406 if media_type == "application/pdf" and not _sets_pages() else 200
+        assert site.post("/v1/takeoffs", content=body, headers=headers).status_code == good
+
+
+def _sets_pages() -> bool:
+    try:
+        from weasyprint import HTML  # noqa: F401, PLC0415  an extra
+    except OSError:
+        return False
+    return True
