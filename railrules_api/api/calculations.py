@@ -220,6 +220,7 @@ def assumptions(bound: Bound, service: Service) -> list[Assumption]:
             # steps are names of fields and positions, in which nothing is to be escaped
             used_at=["".join([f"/{step}" for step in path])[:500] for path in entry.used_at],
             uses=entry.uses,
+            note=getattr(entry.value, "notes", "") or UNSET,
         )
         for (origin, name), entry in bound.binding.noted.items()
     ]

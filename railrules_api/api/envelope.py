@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import UNSET, Meta, UnsetType
 
-SourceStatus = Literal["published", "computed", "derived", "from-memory", "common-practice"]
+SourceStatus = Literal["published", "computed", "derived", "fitted", "from-memory", "common-practice"]
 # every key can stand in a pointer, control characters and all, so the pattern says no more than RFC 6901
 POINTER = r"^(/[^/]*)*$"
 Pointer = Annotated[str, Meta(description="JSON pointer into the request.", max_length=500, pattern=POINTER)]
@@ -28,7 +28,7 @@ class Citation(msgspec.Struct, frozen=True):
     source: Annotated[str, Meta(description="Id of the source.", max_length=80)]
     title: Annotated[str, Meta(description="Title of the document.", max_length=400)]
     where: Annotated[str, Meta(description="Section, table, page or equation.", max_length=1000)]
-    status: Annotated[SourceStatus, Meta(description="Read in the document, worked out, remembered, or practice.")]
+    status: Annotated[SourceStatus, Meta(description="Read in the document, worked out, fitted by us, remembered, or practice.")]
 
 
 class Assumption(msgspec.Struct, frozen=True):
@@ -41,6 +41,9 @@ class Assumption(msgspec.Struct, frozen=True):
     cite: Annotated[Citation, Meta(description="Where it comes from.")]
     used_at: Annotated[list[Pointer], Meta(description="Where it stood in for a value; the first ten places.", max_length=10)]
     uses: Annotated[int, Meta(description="In how many places it stood in.", ge=1, le=2**53)]
+    note: Annotated[str, Meta(description="What to know of it: what was fitted, and how far.", max_length=4000)] | UnsetType = (
+        UNSET
+    )
 
 
 class CautionNote(msgspec.Struct, frozen=True):

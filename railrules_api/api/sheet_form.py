@@ -125,6 +125,7 @@ def _stood_in(bound: Bound, service: Service) -> Iterator[StoodIn]:
             value=_printed(entry.value),
             place=_place(entry.value.provenance, service),
             used_at=tuple(entry.used_at),
+            note=getattr(entry.value, "notes", ""),
         )
 
 

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from railrules_api.catalogue.rulebook import Rulebook
     from railrules_api.domain.kinds import Kind
 
-Status = Literal["published", "computed", "derived", "from-memory", "common-practice"]
+Status = Literal["published", "computed", "derived", "fitted", "from-memory", "common-practice"]
 """How a value was obtained: read in the document, computed from a drawing, worked out, remembered, a fact of the trade."""
 
 SourceKind = Literal[

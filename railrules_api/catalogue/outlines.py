@@ -130,7 +130,7 @@ def profile_table(profiles: Mapping[str, RailProfile], sections: Mapping[str, Ro
             values=MappingProxyType({"density": profile.density}),
             record=profile.row.parameters,
             also=sections[name].also,
-            notes=profile.row.note,
+            notes=_notes(profile.row),
         )
         for name, profile in profiles.items()
     }
@@ -142,6 +142,12 @@ def profile_table(profiles: Mapping[str, RailProfile], sections: Mapping[str, Ro
         rows=MappingProxyType(rows),
         record=ProfileParameters,
     )
+
+
+def _notes(row: ProfileRow) -> str:
+    """Return what to know of a profile: the remark on the section, then what was fitted, group by group."""
+    told = [f"{group}: {origin.note}" for group, origin in row.origins.items() if origin.status == "fitted"]
+    return " ".join(filter(None, (row.note, *(part[0].upper() + part[1:] for part in told))))
 
 
 def fittings_table(profiles: Mapping[str, RailProfile], sections: Mapping[str, Row]) -> Table:

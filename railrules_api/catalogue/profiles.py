@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 
 FILE = "rail_profiles.toml"
 GROUPS = ("overall", "head", "web", "base")
-STATUSES = ("published", "derived", "from-memory")
+STATUSES = ("published", "derived", "fitted", "from-memory")
 _CITE = ("source", "where", "status", "note")
 _OVERALL = ("height", "base_width", "head_width", "web_thickness", "head_depth", "base_depth")
 _SECOND_SLOPE = ("outer_slope", "edge_thickness", "slope_radius")
@@ -43,7 +43,7 @@ class Origin:
     Attributes:
         source: id in `data/sources.toml`.
         where: place in it.
-        status: published, derived or from-memory.
+        status: published, derived, fitted or from-memory.
         note: what was fitted or inferred; empty when nothing.
     """
 

@@ -24,6 +24,7 @@ _STATUS: Final = {
     "published": "read in the source",
     "computed": "computed",
     "derived": "worked out",
+    "fitted": "fitted by us",
     "from-memory": "from memory",
     "common-practice": "common practice",
 }

@@ -160,7 +160,7 @@ def _stood_in(title: str, values: list[tuple[StoodIn, int]]) -> Iterator[str]:
         _row(
             (
                 escape(value.number),
-                escape(value.about.rstrip(".")),
+                escape(value.about.rstrip(".")) + (f'<div class="of">{escape(value.note)}</div>' if value.note else ""),
                 escape(value.value),
                 f"{escape(value.origin)}, {escape(value.name)}",
                 f"{STATUS[value.place.status]} [{source}]",

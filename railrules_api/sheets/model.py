@@ -22,6 +22,7 @@ STATUS = {
     "published": "read in the source",
     "computed": "computed from a drawing",
     "derived": "worked out from the source",
+    "fitted": "fitted by us to what the source prints",
     "from-memory": "from memory, not read in a document",
     "common-practice": "common practice",
 }
@@ -67,6 +68,7 @@ class StoodIn:
         value: as its source prints it, with the unit's label.
         place: where it comes from.
         used_at: paths in the input where it stood in.
+        note: what to know of it; may be empty.
     """
 
     number: str
@@ -76,6 +78,7 @@ class StoodIn:
     value: str
     place: Place
     used_at: tuple[Path, ...]
+    note: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -112,7 +112,7 @@ def test_ragged_row(copy: Copy) -> None:
     [
         (",trautwine,", ",trautwein,", "source 'trautwein' is not in sources.toml"),
         ('"table of spikes, 150-lb kegs"', "", "where is missing or empty"),
-        (",published,", ",read,", "status is 'read', must be one of published, computed, derived, from-memory"),
+        (",published,", ",read,", "status is 'read', must be one of published, computed, derived, fitted, from-memory"),
         (",published,", ",,", "status is missing or empty"),
     ],
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import tomllib
+from dataclasses import replace
 from importlib.resources import files
 
 import pytest
@@ -13,6 +14,7 @@ from railrules_api.domain.errors import RefusedError
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.profile.builder import build_outline
 from railrules_api.domain.profile.comparison import compare
+from railrules_api.domain.profile.parameters import WebArc
 from railrules_api.domain.profile.properties import SectionProperties, mass_per_length, section_properties
 from railrules_api.units import UNITS
 
@@ -226,3 +228,60 @@ def test_comparison_against_nothing_is_refused() -> None:
     assert caught.value.refusals[0].path == ("published", "area")
     assert compare({"area": 1.0}, {"other": 1.0}) == ()
     assert math.isclose(compare({"area": 2.0}, {"area": 2.1})[0].relative, 0.05)
+
+
+# ---------------------------------------------------------------- the thick web, whose figure was not read
+
+INCH, SPECIFIC_GRAVITY = 0.0254, 7840.0
+
+
+def thick_web(*upper: WebArc, lower: tuple[WebArc, ...] = ()) -> float:
+    """Return the mass of the thick web section with other web arcs, in lb/yd."""
+    drawn = replace(ROWS["136TW"].parameters, upper_web=upper, lower_web=lower or upper)
+    return mass_per_length(section_properties(build_outline(drawn)).area, SPECIFIC_GRAVITY) / 0.45359237 * 0.9144
+
+
+def test_the_thick_web_has_the_printed_measures_and_what_its_note_says_of_the_fit() -> None:
+    row, note = ROWS["136TW"], ROWS["136TW"].note
+    measures = row.parameters
+    # mill-catalogue-properties, row 136TW: 7 5/16, 6, 2 15/16, 1 11/16 in
+    printed = (7.3125, 6.0, 2.9375, 1.6875)
+    assert (measures.height, measures.base_width, measures.head_width, measures.web_thickness) == pytest.approx(
+        [value * INCH for value in printed], rel=1e-12
+    )
+    mass = thick_web(*measures.upper_web, lower=measures.lower_web)
+    assert f"{mass:.2f} lb/yd, {100 * (1 - mass / 177.05):.3f} % less" in note
+    arcs = {name: tuple(getattr(ROWS["136RE"].parameters, name)[:1]) for name in ("upper_web", "lower_web")}
+    small = WebArc(0.375 * INCH)
+    heavier = thick_web(*arcs["upper_web"], small, lower=(*arcs["lower_web"], small))
+    assert f"weigh {100 * (heavier / 177.05 - 1):.1f} % more" in note
+    assert f"{100 * (1 - thick_web(small) / 177.05):.1f} % less" in note.rpartition("straight")[2]
+    with pytest.raises(RefusedError, match="no straight piece"):
+        thick_web(WebArc(0.75 * INCH))
+    assert {group: origin.status for group, origin in row.origins.items()} == {
+        "overall": "derived", "head": "fitted", "web": "fitted", "base": "from-memory",
+    }  # fmt: skip
+
+
+def test_what_a_note_says_was_fitted_by_us_bears_the_status() -> None:
+    for name, row in ROWS.items():
+        for group, origin in row.origins.items():
+            if origin.status == "fitted":
+                assert "fitted" in origin.note, (name, group)
+
+
+FAMILIES = {
+    "AREMA": (
+        "90RA-A", "100RA-A", "100RA-B", "100RE", "110RE", "112RE", "115RE", "115RE-10", "119RE", "130RE", "131RE", "132RE",
+        "132RE-1947", "133RE", "136RE", "136RE-10", "136RE-1962", "136TW", "140RE", "141RE",
+    ),
+    "ASCE": tuple(f"ASCE{number}" for number in range(60, 101, 5)),
+    "EN": ("49E1", "50E6", "54E1", "54E2", "54E3", "56E1", "60E1", "60E2"),
+    "AS": ("AS41", "AS50", "AS60", "AS68"),
+    "GOST": ("R50", "R65", "R75"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("family", list(FAMILIES))
+def test_each_section_of_a_family_has_a_profile(family: str) -> None:
+    assert set(FAMILIES[family]) <= set(ROWS)

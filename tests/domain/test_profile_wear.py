@@ -21,7 +21,8 @@ RAIL = OUTLINES["136RE"]
 GAGE = 0.015875
 """Gage line 5/8 in below the top, where North American gage is measured."""
 
-names = st.sampled_from(sorted(OUTLINES))
+# the fillets of the thick web reach nearly to the head's corners, so that little steel stands before them: see below
+names = st.sampled_from(sorted(set(OUTLINES) - {"136TW"}))
 depths = st.floats(0.0, 0.018)
 # at 9 mm a vertical face of 119RE, whose fillet stands furthest out, would run through it: refused, see below
 amounts = st.floats(0.0, 0.0085)
@@ -247,3 +248,10 @@ def test_a_cut_that_would_leave_two_humps_is_refused() -> None:
     deep = wear_head(hollow, 0.006)
     level = wear_head(RAIL, RAIL.height - rim + 0.006)
     assert section_properties(deep).area == pytest.approx(section_properties(level).area, rel=1e-12)
+
+
+def test_a_worn_face_of_the_thick_web_stops_before_its_fillet() -> None:
+    outline = OUTLINES["136TW"]
+    assert wear_head(outline, 0.0, (face(Side.LEFT, 0.00635, math.radians(20)),)) != outline  # 1/4 in, as most is
+    with pytest.raises(RefusedError, match="fillet"):
+        wear_head(outline, 0.0, (face(Side.LEFT, 0.00635, 0.0),))

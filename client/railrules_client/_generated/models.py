@@ -434,7 +434,7 @@ class Area(Quantity[AreaUnit], frozen=True, gc=False):
     codes: ClassVar[tuple[str, ...]] = ("cm2", "ft2", "in2", "m2", "mm2")
 
 
-class Assumption(Answered, frozen=True, kw_only=True):
+class Assumption(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """A value the request did not give: a default of the rulebook or a value of the catalogue.
 
     Attributes:
@@ -445,6 +445,7 @@ class Assumption(Answered, frozen=True, kw_only=True):
         cite: Where it comes from.
         used_at: Where it stood in for a value; the first ten places.
         uses: In how many places it stood in.
+        note: What to know of it: what was fitted, and how far.
     """
 
     origin: str
@@ -454,6 +455,7 @@ class Assumption(Answered, frozen=True, kw_only=True):
     cite: Citation
     used_at: list[str]
     uses: int
+    note: str | UnsetType = UNSET
 
 
 class BendingSection(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -984,8 +986,8 @@ class Citation(Answered, frozen=True, kw_only=True):
         source: Id of the source.
         title: Title of the document.
         where: Section, table, page or equation.
-        status: Read in the document, worked out, remembered, or practice. One of `common-practice`, `computed`,
-            `derived`, `from-memory`, `published`, or a later addition.
+        status: Read in the document, worked out, fitted by us, remembered, or practice. One of `common-practice`,
+            `computed`, `derived`, `fitted`, `from-memory`, `published`, or a later addition.
     """
 
     source: str

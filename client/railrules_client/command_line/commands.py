@@ -285,7 +285,7 @@ def section(arguments: argparse.Namespace) -> int:
     compared = [
         (
             item.property, shown(item.printed.value, item.printed.unit), shown(item.computed.value, item.computed.unit),
-            f"{100 * item.difference:+.2f} %", "" if item.agrees else "apart",
+            f"{100 * item.difference:+.3f} %", "" if item.agrees else "apart",
         )
         for item in found.comparison
     ]  # fmt: skip
@@ -305,6 +305,8 @@ def section(arguments: argparse.Namespace) -> int:
         for item in profile.origins
     ]
     _write(plain(("group", "status", "source", "note"), places))
+    if profile.note is not msgspec.UNSET:
+        _write(profile.note)
     return GOOD
 
 

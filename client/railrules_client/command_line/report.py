@@ -22,6 +22,7 @@ _MARKS = {
     "published": "read in the source",
     "computed": "computed",
     "derived": "worked out from the source",
+    "fitted": "fitted by us to what the source prints",
     "from-memory": "from memory",
     "common-practice": "common practice",
 }
