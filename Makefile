@@ -16,7 +16,7 @@ help:            ## list the targets
 $(STAMP): requirements.lock pyproject.toml client/pyproject.toml
 	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11) and "Python 3.11 or newer is needed; set PYTHON=...")'
 	@test -x $(BIN)/python || $(PYTHON) -m venv .venv
-	$(BIN)/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
+	$(BIN)/python -m pip install --quiet --disable-pip-version-check --no-deps --require-hashes --requirement requirements.lock
 	$(BIN)/python -m pip install --quiet --disable-pip-version-check --no-deps --no-build-isolation --editable . --editable client
 	@touch $(STAMP)
 
@@ -40,7 +40,7 @@ FUZZ_RUNS ?= 1000000
 FUZZED ?= body header stream connection
 fuzz:            ## each reader of what callers send against FUZZ_RUNS made-up inputs; atheris comes into an environment of its own
 	@test -x build/fuzz/bin/python || $(PYTHON) -m venv build/fuzz
-	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
+	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --require-hashes --requirement requirements.lock
 	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --no-deps atheris==3.0.0
 	for target in $(FUZZED); do \
 	  build/fuzz/bin/python -m tests.fuzz $$target -runs=$(FUZZ_RUNS) -max_len=4096 -timeout=10 -rss_limit_mb=2000 \
@@ -72,7 +72,7 @@ SAMPLE ?= 0
 SEED ?= 1
 mutation:        ## every mutant of the rules and of counting, or SAMPLE of them drawn by SEED; in an environment of its own
 	@test -x build/mutation/bin/python || $(PYTHON) -m venv build/mutation
-	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
+	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --require-hashes --requirement requirements.lock
 	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check mutmut==3.8.1
 	build/mutation/bin/python -m tests.mutation.run --sample $(SAMPLE) --seed $(SEED)
 
@@ -155,7 +155,7 @@ bench-full: $(STAMP)   ## the same, and a million segments through the bulk stre
 ENGINE_SEGMENTS ?= 1000000
 engines:         ## a generated national network through Dask, Polars, DuckDB, Ray and Spark; needs Java 17; hours unless ENGINE_SEGMENTS is small
 	@test -x build/engines/bin/python || $(PYTHON) -m venv build/engines
-	build/engines/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes --requirement requirements.lock
+	build/engines/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --require-hashes --requirement requirements.lock
 	build/engines/bin/python -m pip install --quiet --disable-pip-version-check 'ray[data]==2.60.0' 'pyspark==4.3.0'
 	build/engines/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --no-build-isolation --editable .
 	build/engines/bin/python -m tests.columns.engines $(ENGINE_SEGMENTS)

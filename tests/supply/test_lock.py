@@ -41,6 +41,27 @@ def test_every_pin_is_exact_and_has_hashes_and_there_is_no_address() -> None:
     assert "://" not in (ROOT / "requirements.lock").read_text(encoding="utf-8")
 
 
+def test_nothing_that_a_pin_needs_is_missing_from_the_lock() -> None:
+    """The lock is installed without looking for more: an installer that looks takes what came out since, and refuses it."""
+    locked = pins()
+    seen = 0
+    for name in locked:
+        try:
+            needed = [Requirement(text) for text in requires(name) or ()]
+        except PackageNotFoundError:
+            continue  # for another system or Python
+        for requirement in needed:
+            if requirement.marker is None or requirement.marker.evaluate({"extra": ""}):
+                seen += 1
+                versions = locked[canonicalize_name(requirement.name)]
+                assert any(requirement.specifier.contains(one, prereleases=True) for one in versions), (name, str(requirement))
+    assert seen > 100
+    makefile = (ROOT / "Makefile").read_text(encoding="utf-8")
+    installed = [line for line in makefile.splitlines() if "--requirement requirements.lock" in line]
+    assert installed
+    assert all("--no-deps --require-hashes" in line for line in installed)
+
+
 def test_there_is_one_lock() -> None:
     assert [path.name for path in ROOT.glob("*.lock")] == ["requirements.lock"]
 
