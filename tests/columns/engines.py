@@ -100,6 +100,7 @@ def by_spark(path: Path) -> Totals:
     """Map over partitions in Arrow."""
     sql: Any = importlib.import_module("pyspark.sql")
     os.environ["PYSPARK_PYTHON"] = sys.executable  # else its workers take the first Python there is
+    os.environ["SPARK_LOCAL_IP"] = "127.0.0.1"  # else it talks over whatever network the machine has
     kinds = {"int64": "bigint", "string": "string", "double": "double"}
     columns = ", ".join(f"`{field.name}` {kinds[str(field.type)]}" for field in schema())
     session = (
