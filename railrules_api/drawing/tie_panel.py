@@ -225,7 +225,7 @@ def draw_segment(job: Job, result: TakeoffResult, system: System, sheet: int = 1
     if not 1 <= sheet <= len(job.segments):
         raise refuse("sheet", reason="the job has no such segment", value=sheet, minimum=1, maximum=len(job.segments))
     segment, summary = job.segments[sheet - 1], result.segments[sheet - 1]
-    zones = zones_of(enumerate(job.segments)).get(segment.track or "", [])
+    zones = zones_of(job).get(segment.track or "", [])
     near = tuple(zone for zone in zones if zone.begin < segment.end and zone.end > segment.begin)
     on_wood = segment.tie_kind == "wood"
     stretch = stretch_of(segment)

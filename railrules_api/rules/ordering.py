@@ -92,7 +92,7 @@ def own_terms(item: str) -> ItemTerms:
     return ItemTerms(item=item, title=item, direction="order", order_step=None, package="", package_size=None, allowance=0.0)
 
 
-def _total(values: list[float]) -> float:
+def total_of(values: list[float]) -> float:
     """Add up; where lines stand in for each other and leave nothing but float noise, nothing is left."""
     total = fsum(values)
     return 0.0 if abs(total) <= RELATIVE_SLACK * fsum(map(abs, values)) else total
@@ -101,7 +101,7 @@ def _total(values: list[float]) -> float:
 def _order(group: list[Line], terms: ItemTerms, changes: AllowanceTerms) -> Order:
     first = group[0]
     kind = first.net.kind
-    net = _total([line.net.value for line in group])
+    net = total_of([line.net.value for line in group])
     counted = [line.mass for line in group if line.net.value != 0.0]  # a line of nothing weighs nothing, known or not
     masses = [mass for mass in counted if mass is not None]
     net_mass = fsum(masses) if len(masses) == len(counted) else None

@@ -64,11 +64,13 @@ def _cribbing(segment: SegmentRow, value: float) -> Formula | None:
     return None if segment.anchors is None else _by(segment.anchors, value)
 
 
-def _custom(segment: SegmentRow, value: float) -> Formula | None:
-    asked: custom.CustomInput = segment.given[custom.RULE.id]
+def _custom(line: JobLine, segment: SegmentRow, value: float) -> Formula | None:
+    asked = segment.own_items.get(line.item)
+    if asked is None:  # two of one name: which of them the line is of cannot be told
+        return None
     each = (asked.per_tie or 0.0) + segment.rails * (asked.per_seat or 0.0)
     rest = value - each * segment.ties.value
-    return Formula(f"=MAX(0,{segment.ties.at}*{each!r}+{rest!r})", value) if value else None
+    return Formula(f"={segment.ties.at}*{each!r}+{rest!r}", value)
 
 
 _WAYS: Final[dict[str, Callable[[SegmentRow, float], Formula | None]]] = {
@@ -80,7 +82,6 @@ _WAYS: Final[dict[str, Callable[[SegmentRow, float], Formula | None]]] = {
     preservative.RULE.id: _kept,
     anchors.RULE.id: _anchors,
     cribbing.RULE.id: _cribbing,
-    custom.RULE.id: _custom,
 }
 
 
@@ -97,5 +98,7 @@ def net_of(line: JobLine, segment: SegmentRow, value: float) -> Formula | float 
         if line.item in _BY_TIES and value:
             return _by(segment.ties, value)
         return None if line.item == "salvage-anchors" and value else value
+    if line.rule == custom.RULE.id:
+        return _custom(line, segment, value)
     way = _WAYS.get(line.rule)
     return None if way is None else way(segment, value)

@@ -7,14 +7,16 @@ from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.track import rail_count
-from railrules_api.rules.quantities import ties
+from railrules_api.rules.quantities import custom, ties
 from railrules_api.sheets.book import Changeable, Column, Formula
 from railrules_api.sheets.parts import parts_of, runs_of
 from railrules_api.units import answer_unit
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterable, Mapping
 
+    from railrules_api.rules.model import Working
+    from railrules_api.rules.quantities.custom import CustomInput
     from railrules_api.sheets.book import Book, Cell, Page
     from railrules_api.sheets.model import Material
     from railrules_api.sheets.parts import Part
@@ -56,6 +58,7 @@ class SegmentRow:
     Attributes:
         name: of the segment.
         given: what was asked of it, by rule.
+        own_items: what was asked of its items of the job's own, by name; None where two have one name.
         rails: rails renewed.
         spacing: of its ties.
         share: of its ties that is renewed.
@@ -68,6 +71,7 @@ class SegmentRow:
 
     name: str
     given: Mapping[str, Any]
+    own_items: Mapping[str, CustomInput | None]
     rails: int
     spacing: Followed
     share: Followed
@@ -127,6 +131,15 @@ def _write_part(book: Book, page: Page, of: _Of, part: Part, system: System) -> 
     )  # fmt: skip
 
 
+def _own_items(workings: Iterable[Working]) -> dict[str, CustomInput | None]:
+    """Return what was asked of a segment's own items, of all that was asked of it."""
+    found: dict[str, CustomInput | None] = {}
+    for working in workings:
+        if working.rule is custom.RULE:
+            found[working.given.item] = None if working.given.item in found else working.given
+    return found
+
+
 def segments(book: Book, material: Material) -> list[SegmentRow]:
     """Write the segments, with ties that follow their spacing, and the parts that they are counted in."""
     system, long = material.system, label(Kind.LENGTH, material.system)
@@ -142,8 +155,13 @@ def segments(book: Book, material: Material) -> list[SegmentRow]:
     taken = "The parts of each segment that are worked, cut where curvature or anchoring changes; ties at origin + k * spacing."
     parts = book.page("Parts", taken, _part_columns(long), kept=2)
     rows: list[SegmentRow] = []
+    by_name: dict[str, list[Working]] = {summary.name: [] for summary in material.found.segments}
+    for working in material.workings:
+        if working.of in by_name:
+            by_name[working.of].append(working)
     for number, summary in enumerate(material.found.segments, 1):
-        given = {working.rule.id: working.given for working in material.workings if working.of == summary.name}
+        asked = by_name[summary.name]
+        given = {working.rule.id: working.given for working in asked}
         stretch, share = given[ties.RULE.id].stretch, given[ties.RULE.id].renewed_share
         rails, pieces = rail_count(stretch.rails), tuple(parts_of(given))
         tie_at = (f"Segments!{page.place(heading, fixed=True)}" for heading in (spacing_column, f"Tie origin, {long}"))
@@ -184,7 +202,8 @@ def segments(book: Book, material: Material) -> list[SegmentRow]:
 
         rows.append(
             SegmentRow(
-                name=summary.name, given=given, rails=rails, spacing=followed(spacing_column, spacing),
+                name=summary.name, given=given, own_items=_own_items(asked), rails=rails,
+                spacing=followed(spacing_column, spacing),
                 share=followed("Share renewed", share), ties=followed("Ties", counts["Ties"]),
                 renewed=followed("Ties renewed", summary.ties * share), pinned=followed("Pinned ties", counts["Pinned ties"]),
                 spikes=followed("Spikes at a rail", counts["Spikes at a rail"]),

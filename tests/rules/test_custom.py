@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Any
 
 import pytest
@@ -74,3 +75,13 @@ def test_refusals_name_their_field() -> None:
     assert refused_at(lambda: count(per_length=1.0)) == ("pieces",)
     assert refused_at(lambda: count(per_joint=-1.0, rail_length=10.0)) == ("per_joint",)
     assert refused_at(lambda: count(per_tie=-1.0)) == ("per_tie",)
+
+
+def test_pieces_add_up_though_one_without_ties_takes_away() -> None:
+    counted = {"per_tie": 2.0, "per_joint": -1.0, "rail_length": 30 * FOOT}
+    whole = count(**counted).count
+    cut = [0.0, 100.01 * FOOT, 100.02 * FOOT, MILE]
+    pieces = [count(stretch=stretch(begin=begin, end=end), piece=True, **counted) for begin, end in pairwise(cut)]
+    assert pieces[1].count < 0.0
+    assert sum(piece.count for piece in pieces) == pytest.approx(whole, rel=1e-12)
+    assert refused_at(lambda: count(stretch=stretch(begin=cut[1], end=cut[2]), **counted)) == ("per_joint",)

@@ -82,6 +82,12 @@ CASES: list[tuple[str, Callable[[Tree], object], str]] = [
         {"item": "pads", "per_tie": 1}, {"item": "posts", "pieces": 2}])), "/segments/0/custom/1/per_length"),
     ("a custom item below zero", first(lambda one: one.update(custom=[{"item": "pads", "per_tie": -1}])),
         "/segments/0/custom/0/per_tie"),
+    ("a custom item below zero over the job", lambda job: (
+        job["segments"][0].update(custom=[{"item": "pads", "per_tie": 1}, {"item": "pads", "per_seat": 1, "per_rail": 1}]),
+        job["segments"][1].update(custom=[{"item": "posts", "per_tie": 1}, {"item": "pads", "per_tie": 1, "per_joint": -1000}])),
+        "/segments/1/custom/1/per_joint"),
+    ("one of two custom items of one name half told", first(lambda one: one.update(custom=[
+        {"item": "pads", "per_tie": 1}, {"item": "pads", "pieces": 2}])), "/segments/0/custom/1/per_length"),
 ]  # fmt: skip
 
 
@@ -100,12 +106,13 @@ def test_what_goes_by_joint_on_track_without_joints_is_refused_at_the_item(servi
     job = demo_job()
     curve = job["segments"][2]  # its old rail is welded
     assert "rail_length" not in curve["old"]
-    curve["custom"] = [{"item": "pads", "per_joint": 1}]
-    with pytest.raises(ProblemError) as caught:
-        ask(service, RULE.id, job)
-    (fault,) = caught.value.faults
-    assert fault.pointer == "/segments/2/custom/0/per_joint"
-    assert "needs the length of a rail" in fault.detail
+    for goes_by in ("per_joint", "per_rail"):
+        curve["custom"] = [{"item": "pads", goes_by: 1}]
+        with pytest.raises(ProblemError) as caught:
+            ask(service, RULE.id, job)
+        (fault,) = caught.value.faults
+        assert fault.pointer == f"/segments/2/custom/0/{goes_by}"
+        assert "needs the length of a rail" in fault.detail
 
 
 def test_a_run_is_told_by_rail_and_stations_in_both_units(service: Service) -> None:

@@ -2,54 +2,33 @@
 
 from __future__ import annotations
 
-import json
 import math
 from collections import defaultdict
-from dataclasses import replace
-from functools import cache
 from itertools import pairwise
 from typing import Any
 
 import pytest
-from hypothesis import assume, given, settings
-from hypothesis import strategies as st
 
-from railrules_api.api.calculations import bind
 from railrules_api.api.problems import ProblemError
-from railrules_api.api.resources import calculation_of
-from railrules_api.api.service import Service, start
+from railrules_api.api.service import Service
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.counting import round_up
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.quantities import anchors, string_layout, work_plan
-from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
+from railrules_api.rules.takeoff.job import Job, Segment
 from railrules_api.rules.takeoff.parts import parts_of, rails_of
 from railrules_api.rules.takeoff.rail import groups_of
 from railrules_api.rules.takeoff.segments import questions
-from railrules_api.rules.takeoff.takeoff import RULE, Done, take_off
+from railrules_api.rules.takeoff.takeoff import RULE, take_off
 from railrules_api.units import UNITS
 from tests.rules.laying_help import verify
+from tests.rules.whole_job_help import bound, done
 from tests.support.asking import ask, body_of
 from tests.support.demo import demo_job
 from tests.support.random_jobs import random_job
 
 SEEDS = range(12)
 EXACT = 1e-12
-
-
-@cache
-def started() -> Service:
-    """Return a service that is not an argument of the test: hypothesis would print it whole beside a case that fails."""
-    return start()
-
-
-def bound(body: dict[str, Any], service: Service) -> Job:
-    given: Job = bind(calculation_of(RULE.id), json.dumps(body).encode(), service).given
-    return given
-
-
-def done(body: dict[str, Any], service: Service) -> Done:
-    return take_off(bound(body, service), service.terms(service.house))
 
 
 def si(found: dict[str, Any]) -> tuple[float, Kind | None]:
@@ -180,89 +159,6 @@ def test_units_of_the_request_do_not_matter(seed: int, service: Service) -> None
     assert same_verdicts == verdicts
 
 
-# ---------------------------------------------------------------- cuts
-
-
-def part(segment: Segment, begin: float, end: float) -> Segment:
-    """Return what of a segment lies between two stations; curves and long objects that reach over them are cut too."""
-
-    def inside(feature: JobFeature) -> JobFeature | None:
-        if feature.end is None:
-            return feature if begin <= feature.begin < end else None
-        if feature.end <= begin or feature.begin >= end:
-            return None
-        return replace(feature, begin=max(feature.begin, begin), end=min(feature.end, end))
-
-    return replace(
-        segment,
-        name=f"{segment.name} from {begin}",
-        begin=begin,
-        end=end,
-        curves=tuple(
-            replace(curve, begin=max(curve.begin, begin), end=min(curve.end, end))
-            for curve in segment.curves
-            if curve.begin < end and curve.end > begin
-        ),
-        features=tuple(found for feature in segment.features if (found := inside(feature)) is not None),
-        begin_closing=segment.begin_closing if begin == segment.begin else None,
-        end_closing=segment.end_closing if end == segment.end else None,
-    )
-
-
-def cut(segment: Segment, stations: list[float]) -> tuple[Segment, ...]:
-    """Cut a segment at any stations within it."""
-    return tuple(part(segment, *limits) for limits in pairwise([segment.begin, *stations, segment.end]))
-
-
-def netted(found: Done) -> dict[str, float]:
-    return {f"{order.item} {order.product}": order.net.value for order in found.result.orders}
-
-
-def worked(found: Done) -> dict[str, float]:
-    return {operation.operation: operation.amount.value for operation in found.result.work.operations}
-
-
-@given(
-    seed=st.integers(0, 10_000),
-    which=st.integers(0, 2),
-    shares=st.lists(st.floats(0.001, 0.999), min_size=1, max_size=4),
-    at=st.sampled_from(("anywhere", "a tie", "an object")),
-)
-@settings(max_examples=120, deadline=None)
-def test_a_cut_changes_nothing_in_the_whole_takeoff(seed: int, which: int, shares: list[float], at: str) -> None:
-    service = started()
-    whole = bound(random_job(seed, 3), service)
-    segment = whole.segments[which]
-    spacing, origin = segment.ties.spacing, segment.ties.origin
-    assert spacing is not None
-    long = [(feature.begin, feature.end) for feature in segment.features if feature.end is not None]
-    stations = []
-    for number, share in enumerate(shares):
-        begin, end = long[number % len(long)] if at == "an object" and long else (segment.begin, segment.end)
-        station = begin + share * (end - begin)
-        stations.append(origin + math.ceil((station - origin) / spacing) * spacing if at == "a tie" else station)
-    stations = sorted(set(stations))
-    # parts are a stretch of track, not less than the counting tells from nothing
-    assume(all(other - one > 1e-3 for one, other in pairwise([segment.begin, *stations, segment.end])))
-    points = {feature.begin for feature in segment.features if feature.end is None}
-    assume(all(abs(point - station) > 1e-3 for point in points for station in stations))
-    terms = service.terms(service.house)
-    parts = replace(whole, segments=(*whole.segments[:which], *cut(segment, stations), *whole.segments[which + 1 :]))
-    one, other = take_off(whole, terms), take_off(parts, terms)
-    assert netted(other) == pytest.approx(netted(one), rel=1e-9, abs=1e-6)
-    assert worked(other) == pytest.approx(worked(one), rel=1e-9, abs=1e-6)
-    assert sum(segment.ties for segment in other.result.segments) == sum(segment.ties for segment in one.result.segments)
-    assert sum(segment.anchors for segment in other.result.segments) == sum(segment.anchors for segment in one.result.segments)
-    # orders come as their items first appear, and a part may begin with less than its segment does
-    again = {(order.item, order.product): order for order in other.result.orders}
-    assert len(again) == len(one.result.orders)
-    for order in one.result.orders:
-        same = again[order.item, order.product]
-        assert same.packages == order.packages
-        assert (same.net_mass is None) == (order.net_mass is None)
-        assert same.net_mass is None or same.net_mass == pytest.approx(order.net_mass, rel=1e-9, abs=1e-6)
-
-
 @pytest.mark.parametrize("seed", SEEDS)
 def test_old_anchors_go_back_in_wherever_they_come_from_and_never_twice(seed: int, service: Service) -> None:
     body = random_job(seed)
@@ -307,6 +203,7 @@ def anchors_by_hand(job: Job, segment: Segment) -> int:
     """Count the anchors of a segment tie by tie; a tie carries them once, however many zones it stands in."""
     zones = zones_by_hand(job, segment.track)
     skipped = [(f.begin, f.end) for f in segment.features if f.end is not None and not f.rule.ties_through]
+    skipped += [(span.begin, span.end) for span in segment.left_out]
     spacing, origin, every = segment.ties.spacing, segment.ties.origin, segment.new.anchors.boxed_every
     assert spacing is not None
     if segment.new.elastic_fasteners:
@@ -324,7 +221,7 @@ def anchors_by_hand(job: Job, segment: Segment) -> int:
 
 @pytest.mark.parametrize("seed", range(40))
 def test_overlapping_zones_are_never_counted_twice(seed: int, service: Service) -> None:
-    body = random_job(seed, 6)
+    body = random_job(seed, 6, singly=0.0)
     for segment in body["segments"]:
         if segment["new"].get("anchor_pattern", "").startswith("jointed"):
             segment["new"]["anchor_pattern"] = "box-every-third-tie"
@@ -336,7 +233,6 @@ def test_overlapping_zones_are_never_counted_twice(seed: int, service: Service) 
             | ({} if "joint" in kind or "end" in kind else {"end": {"value": begin + at + 11.0, "unit": "m"}})
             for kind, at in near
         ] + [feature for feature in segment.get("features", ()) if feature["begin"]["value"] > begin + 120.0]
-        segment["new"].pop("joints", None)
     job = bound(body, service)
     # strings are not what is counted here, and objects so close leave no room for them
     counted: dict[str, int] = {}
@@ -487,68 +383,6 @@ def test_joints_left_in_welded_rail_are_counted_with_their_parts(service: Servic
     (left,) = [plan.joints for plan in done(body, service).result.rail]
     assert left is not None
     assert "6 plain joints are not counted" in left.notes[0]
-
-
-def singly(name: str, begin: float, end: float, section: str = "115RE", **more: Any) -> dict[str, Any]:
-    """Return a segment laid of single rails, of old rail that does not matter here."""
-    plate = "8-14" if section == "115RE" else "12-14"
-    return {
-        "name": name,
-        "begin": {"value": begin, "unit": "ft"},
-        "end": {"value": end, "unit": "ft"},
-        "rails": "both",
-        "ties": {"spacing": {"value": 19.5, "unit": "in"}},
-        "old": {"section": "90RA-A"},
-        "new": {
-            "section": section,
-            "plates": "new",
-            "plate": plate,
-            "joints": {"rail_length": {"value": 39, "unit": "ft"}, "bolts_per_joint": 4},
-        },
-    } | more
-
-
-@pytest.mark.parametrize(
-    ("tie_in", "segments", "count"),
-    [
-        # nothing changes within one section, however it is cut
-        ("joint", [singly("a", 0, 3900)], 0),
-        ("joint", [singly("a", 0, 1950), singly("b", 1950, 3900)], 0),
-        # a change of section is one joint on each rail, whichever side is told first
-        ("joint", [singly("a", 0, 1950), singly("b", 1950, 3900, "136RE")], 2),
-        ("joint", [singly("b", 1950, 3900, "136RE"), singly("a", 0, 1950)], 2),
-        ("joint", [singly("a", 0, 1950, rails="left"), singly("b", 1950, 3900, "136RE")], 1),
-        # both ends of what is renewed meet another section, on each rail
-        ("compromise-joint", [singly("a", 0, 3900)], 4),
-        ("compromise-joint", [singly("a", 0, 1950), singly("b", 1950, 3900)], 4),
-        ("compromise-joint", [singly("a", 0, 1950), singly("b", 2000, 3900)], 8),
-        ("compromise-joint", [singly("a", 0, 3900, end_closing="joint")], 2),
-        ("compromise-joint", [singly("a", 0, 1950), singly("b", 1950, 3900, "136RE")], 6),
-        # a part left out has two ends of its own; on another track nothing touches
-        ("compromise-joint", [singly("a", 0, 3900, left_out=[
-            {"begin": {"value": 1000, "unit": "ft"}, "end": {"value": 1200, "unit": "ft"}}])], 8),
-        ("joint", [singly("a", 0, 1950, track="1"), singly("b", 1950, 3900, "136RE", track="2")], 0),
-    ],
-)  # fmt: skip
-def test_compromise_joints_stand_where_the_section_changes(
-    tie_in: str, segments: list[dict[str, Any]], count: int, service: Service
-) -> None:
-    body = {**random_job(1), "segments": segments, "hauling": None, "allowances": []}
-    del body["hauling"]
-    body["supply"] |= {"tie_in": tie_in, "fixed_tie_in": "joint"}
-    orders = {order.item: order.net.value for order in done(body, service).result.orders}
-    assert orders.get("compromise-joints", 0.0) == count
-
-
-def test_compromise_joints_stand_at_turnouts_that_keep_another_section(service: Service) -> None:
-    turnout = {"kind": "turnout", "begin": {"value": 1000, "unit": "ft"}, "end": {"value": 1200, "unit": "ft"}}
-    body = {**random_job(1), "segments": [singly("a", 0, 3900, features=[turnout])]}
-    body["supply"] |= {"tie_in": "joint", "fixed_tie_in": "compromise-joint"}
-    orders = {order.item: order.net.value for order in done(body, service).result.orders}
-    assert orders["compromise-joints"] == 4
-    body["segments"][0]["new"]["joints"]["section_changes"] = 3
-    orders = {order.item: order.net.value for order in done(body, service).result.orders}
-    assert orders["compromise-joints"] == 6
 
 
 def test_500_segments_are_answered(service: Service) -> None:

@@ -89,12 +89,29 @@ def _curve(dice: random.Random, begin: float, end: float) -> Tree:
 
 def _feature(dice: random.Random, begin: float, end: float, *, welded: bool) -> Tree:
     kinds = ["turnout", "rail-crossing", "road-crossing", "open-deck-bridge", "ballast-deck-bridge"]
-    # rails laid singly have joints everywhere: an insulated one takes the place of a plain one, and a short stretch has none
     points = ["insulated-joint", "bolted-joint"] if welded else []
     kind = dice.choice(kinds + points)
     if kind in points:
         return {"kind": kind, "begin": metres(begin)}
-    return {"kind": kind, "begin": metres(begin), "end": metres(begin + dice.uniform(0.1, 0.9) * (end - begin)), "name": kind}
+    feature = {"kind": kind, "begin": metres(begin), "end": metres(begin + dice.uniform(0.1, 0.9) * (end - begin)), "name": kind}
+    if dice.random() < 0.2:
+        feature["rule"] = {
+            "rail_through": True,
+            "ties_through": True,
+            "within": "as-adjoining",
+            "approach_length": metres(dice.uniform(5.0, 80.0)),
+            "breaks_string": dice.random() < 0.3,
+        }
+    return feature
+
+
+def _insulated_joints(dice: random.Random, begin: float) -> list[Tree]:
+    """Return insulated joints, some nearer to each other than a rail is long: short pieces hold more of them than joints."""
+    made, station = [], begin
+    for _ in range(dice.randint(1, 4)):
+        station += dice.uniform(0.5, 20.0)
+        made.append({"kind": "insulated-joint", "begin": metres(station)})
+    return made
 
 
 def random_segment(dice: random.Random, name: str, begin: float, *, welded: bool = True) -> Tree:
@@ -139,21 +156,29 @@ def random_segment(dice: random.Random, name: str, begin: float, *, welded: bool
         segment["features"] = [
             _feature(dice, begin + (slot + 0.3) * SLOT, begin + (slot + 0.7) * SLOT, welded=welded) for slot in placed
         ]
+    free = sorted({*range(slots - 1)} - {*placed})
+    if dice.random() < 0.2 and free:
+        slot = dice.choice(free)
+        segment["left_out"] = [{"begin": metres(begin + (slot + 0.3) * SLOT), "end": metres(begin + (slot + 0.6) * SLOT)}]
+    if not welded:
+        segment.setdefault("features", []).extend(_insulated_joints(dice, begin + (slots - 1) * SLOT))
     if dice.random() < 0.3:
         segment["custom"] = [
             {"item": "rail pads", "per_seat": 1, "mass_each": {"value": 0.3, "unit": "kg"}},
+            # a part between two ties takes away more than it asks for
+            {"item": "clips", "per_seat": 2} | ({"per_joint": -4, "per_rail": 1} if "joints" in segment["new"] else {}),
             {"item": "sign posts", "pieces": 2, "per_length": metres(1000.0), "per_tie": 0.001},
         ]
     return segment
 
 
-def random_job(seed: int, segments: int = 4, *, jointed: bool = True) -> Tree:
+def random_job(seed: int, segments: int = 4, *, singly: float = 0.15) -> Tree:
     """Return a job of some segments along one or two tracks, in the form of a request.
 
     Args:
         seed: of the die.
         segments: how many.
-        jointed: whether some segments may be laid of single rails.
+        singly: share of the segments that are laid of single rails, about; the first is laid of strings.
     """
     dice = random.Random(seed)
     tracks = dice.choice(([None], ["main 1", "main 2"]))
@@ -161,9 +186,7 @@ def random_job(seed: int, segments: int = 4, *, jointed: bool = True) -> Tree:
     made = []
     for number in range(segments):
         track = dice.choice(tracks)
-        segment = random_segment(
-            dice, f"segment {number}", reached[track], welded=not jointed or number == 0 or dice.random() < 0.85
-        )
+        segment = random_segment(dice, f"segment {number}", reached[track], welded=number == 0 or dice.random() >= singly)
         if track is not None:
             segment["track"] = track
         reached[track] = segment["end"]["value"] + dice.choice((0.0, 0.0, dice.uniform(1.0, 5000.0)))

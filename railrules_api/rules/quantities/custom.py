@@ -16,7 +16,7 @@ from railrules_api.rules.quantities.given import joint_count, mass_of, ranges_of
 from railrules_api.rules.quantities.lines import Line
 
 NOISE = 1e-9
-"""Share of its parts that a count may fall below zero by and still be none."""
+"""Share of its parts that a count may differ from zero by and still be none."""
 
 
 @lean
@@ -44,6 +44,13 @@ class CustomInput:
         float | None, Field("Length of track that takes `pieces`.", kind=Kind.LENGTH, above=0.0, at_most=1e6)
     ] = None
     mass_each: Annotated[float | None, Field("Mass of one piece.", kind=Kind.MASS, above=0.0, at_most=1e6)] = None
+    piece: Annotated[
+        bool | None,
+        Field(
+            "The stretch is a piece of a longer one, to be added to the others, so that its count may come out below zero; left "
+            "out: it is all there is."
+        ),
+    ] = None
 
 
 @lean
@@ -65,7 +72,8 @@ def evaluate(given: CustomInput) -> CustomResult:
     """Count an item by ties, seats, rails, joints and length together.
 
     Raises:
-        RefusedError: the stretch contradicts itself, a length that a count goes by is missing, or the count is below zero.
+        RefusedError: the stretch contradicts itself, a length that a count goes by is missing, or the count is below zero where
+            the stretch is all there is.
     """
     ties = sum(part.count for part in ranges_of(given.stretch))
     if given.rail_length is None and (given.per_rail is not None or given.per_joint is not None):
@@ -83,14 +91,12 @@ def evaluate(given: CustomInput) -> CustomResult:
         by_length,
     )
     count = sum(parts)
-    if count < -NOISE * sum(abs(part) for part in parts):
+    if abs(count) <= NOISE * sum(map(abs, parts)):
+        count = 0.0
+    if count < 0.0 and not given.piece:
         raise refuse(
-            "per_joint" if parts[3] < 0.0 else "per_tie",
-            reason="the count comes out below zero",
-            value=count,
-            minimum=0.0,
+            "per_joint" if parts[3] < 0.0 else "per_tie", reason="the count comes out below zero", value=count, minimum=0.0
         )
-    count = max(0.0, count)
     mass = mass_of(count, given.mass_each)
     return CustomResult(
         by_ties=parts[0],
@@ -109,7 +115,8 @@ RULE = Rule(
     title="Item of the caller's own",
     summary=(
         "An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of track, "
-        "together. Rails and joints are each renewed rail's length over the rail length, unrounded."
+        "together. Rails and joints are each renewed rail's length over the rail length, unrounded. A count is negative where "
+        "something else takes its place; only of what is told to be a piece of a longer stretch may the sum be below zero."
     ),
     formulas=(Formula("count", "n_t + n_s + n_r + n_j + n_l"),),
     cites=(

@@ -91,6 +91,13 @@ class JointsInput(JointSet):
             at_most=100_000,
         ),
     ] = None
+    piece: Annotated[
+        bool | None,
+        Field(
+            "The stretch is a piece of a longer one, to be added to the others: special joints in it may stand in place of plain "
+            "ones beside it, so that its plain joints may come out below zero; left out: it is all there is."
+        ),
+    ] = None
     track_class: TrackClass = None
     welded: Annotated[bool | None, Field("The joints stand in continuous welded rail; left out: in jointed track.")] = None
 
@@ -187,24 +194,31 @@ def special_lines(insulated: float, compromise: float) -> tuple[Line, ...]:
 def evaluate(given: JointsInput) -> JointsResult:
     """Count joints and their parts. Insulated and compromise joints within stand in place of plain ones and come complete.
 
+    Pieces of a stretch, asked about as such, add up to it however it is cut.
+
     Raises:
-        RefusedError: the stretch contradicts itself, or more insulated and compromise joints are given than there are joints.
+        RefusedError: the stretch contradicts itself; or it is all there is, and more insulated and compromise joints are given
+            than can stand in it.
     """
     ranges_of(given.stretch)
     joints = joint_count(given.stretch, given.rail_length)
     insulated = given.insulated_joints or 0
     changes, at_ends = (given.section_changes or 0) * rail_count(given.stretch.rails), given.compromise_joints or 0
     compromise = changes + at_ends
-    up = round_up(joints)
-    if insulated + changes > up:
-        field = "insulated_joints" if insulated else "section_changes"
-        raise refuse(field, reason="more special joints than joints", value=insulated + changes, maximum=up)
-    plain = max(0.0, joints - insulated - changes)
-    parts = parts_of(given, plain, bonded=max(0.0, joints - insulated) + at_ends)
+    special, plain, bonded = insulated + changes, joints - insulated - changes, joints - insulated
+    if not given.piece:
+        # a rail of the stretch may begin short of a joint, so that a part of a rail length holds one as well
+        rails = rail_count(given.stretch.rails)
+        most = rails * round_up(joints / rails)
+        if special > most:
+            field = "insulated_joints" if insulated else "section_changes"
+            raise refuse(field, reason="more special joints than joints", value=special, maximum=most)
+        plain, bonded = max(0.0, plain), max(0.0, bonded)
+    parts = parts_of(given, plain, bonded=bonded + at_ends)
     return JointsResult(
         joints=joints,
         joints_whole=round_down(joints),
-        joints_up=up,
+        joints_up=round_up(joints),
         joints_insulated=insulated,
         joints_compromise=compromise,
         joints_plain=plain,
@@ -225,17 +239,18 @@ RULE = Rule(
     title="Joints and their parts",
     summary=(
         "A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain ones, "
-        "compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is rounded but in the "
-        "two fields that say so."
+        "compromise joints at the ends stand there besides; all come complete with bars and bolts. What is told to be a piece of "
+        "a longer stretch may hold more special joints than joints: its plain ones are below zero then, and the pieces add up. "
+        "Nothing is rounded but in the two fields that say so."
     ),
     formulas=(
         Formula("joints", "renewed rails times length over rail length", exact=False),
-        Formula("joints_plain", "j less insulated joints and those of section changes, not below 0", exact=False),
+        Formula("joints_plain", "j less insulated joints and those of section changes, not below 0 but in a piece", exact=False),
         Formula("bars", "j_p * b"),
         Formula("bolts", "j_p * h"),
         Formula("nuts", "n_bolts * k_n"),
         Formula("washers", "n_bolts * k_w"),
-        Formula("bonds", "(j - j_i, not below 0, and compromise joints at the ends) * k_b", exact=False),
+        Formula("bonds", "(j - j_i, not below 0 but in a piece, and compromise joints at the ends) * k_b", exact=False),
     ),
     cites=(
         Cite("trautwine", "weight of railroad spikes: 24-ft rails make 440 joints a mile", "published"),

@@ -287,12 +287,19 @@ class JobFeature:
 class CustomItem:
     """Something of the railroad's own, counted by a rule of quantity; what is left out adds nothing.
 
-    A count may be negative where one thing stands in for another, so long as the item's total is not.
+    A count may be negative where one thing stands in for another, so long as the item's total over the job is not.
     """
 
     item: Annotated[str, Field("What it is.")]
     per_tie: Annotated[float | None, Field("Pieces to each tie.", at_least=-1e4, at_most=1e4)] = None
     per_seat: Annotated[float | None, Field("Pieces to each tie at each renewed rail.", at_least=-1e4, at_most=1e4)] = None
+    per_rail: Annotated[
+        float | None,
+        Field(
+            "Pieces to each rail length of each renewed rail: of new track laid of single rails, else of the old track.",
+            at_least=-1e4, at_most=1e4,
+        ),
+    ] = None  # fmt: skip
     per_joint: Annotated[
         float | None,
         Field("Pieces to each joint: of new track laid of single rails, else of the old track.", at_least=-1e4, at_most=1e4),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from bisect import bisect_left
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -12,12 +13,13 @@ from railrules_api.domain.intervals import Interval, union
 from railrules_api.domain.track import Span, Stretch
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
-
     from railrules_api.domain.anchoring import AnchorZone
+    from railrules_api.domain.patterns import FeatureRule
     from railrules_api.domain.strings import Rail
     from railrules_api.rules.takeoff.job import Job, Segment
-    from railrules_api.rules.takeoff.supply import Supply
+
+INSULATED = "insulated-joint"
+"""Kind of feature that breaks the rail at one station by an insulated joint."""
 
 
 def rails_of(segment: Segment) -> tuple[Rail, ...]:
@@ -56,6 +58,12 @@ def stretch_of(segment: Segment) -> Stretch:
     )
 
 
+def along_the_line(job: Job) -> list[int]:
+    """Return the positions of a job's segments, track by track and along rising stations."""
+    segments = job.segments
+    return sorted(range(len(segments)), key=lambda at: (segments[at].track or "", segments[at].begin, segments[at].end))
+
+
 class Part(NamedTuple):
     """A segment and what its rules all want to know of it, worked out once.
 
@@ -63,76 +71,20 @@ class Part(NamedTuple):
         segment: the segment.
         stretch: the segment as the counting rules see it.
         zones: anchor zones that reach into it, those of neighbours with them.
-        compromise_joints: compromise joints of its rails laid singly, counted on each rail; 0 where it is laid of strings.
     """
 
     segment: Segment
     stretch: Stretch
     zones: tuple[AnchorZone, ...]
-    compromise_joints: int = 0
 
 
 def parts_of(job: Job) -> list[Part]:
     """Return the parts of a job, in its order."""
-    tracks = {track: _Zones(zones) for track, zones in zones_of(enumerate(job.segments)).items()}
+    tracks = {track: _Zones(zones) for track, zones in zones_of(job).items()}
     nothing = _Zones([])
-    changes = compromise_joints(job)
     return [
-        Part(
-            segment,
-            stretch_of(segment),
-            tracks.get(segment.track or "", nothing).reaching(segment),
-            changes.get(position, 0),
-        )
-        for position, segment in enumerate(job.segments)
+        Part(segment, stretch_of(segment), tracks.get(segment.track or "", nothing).reaching(segment)) for segment in job.segments
     ]
-
-
-def _closed_inside(segment: Segment, supply: Supply) -> int:
-    """Return the ends of what a segment keeps within it that its rails are closed to by a compromise joint, on one rail."""
-    held: list[tuple[float, float]] = []
-    if supply.fixed_tie_in == "compromise-joint":
-        held += [
-            (feature.begin, feature.end)
-            for feature in segment.features
-            if feature.end is not None and not feature.rule.rail_through
-        ]
-    if supply.tie_in == "compromise-joint":
-        held += [(span.begin, span.end) for span in segment.left_out]
-    return sum(segment.begin < station < segment.end for limits in held for station in limits)
-
-
-def compromise_joints(job: Job) -> dict[int, int]:
-    """Count the compromise joints of rails laid singly, by the segment's position and on each rail.
-
-    Where two such segments of different sections touch, the joint is counted with the one before. Where one touches strings, it
-    is counted with the strings, by how their run is closed.
-    """
-    found: dict[int, int] = {}
-    if all(segment.new.joints is None for segment in job.segments):
-        return found
-    lines: dict[tuple[str, Rail], list[int]] = {}
-    for position in sorted(range(len(job.segments)), key=lambda position: job.segments[position].begin):
-        segment = job.segments[position]
-        for rail in rails_of(segment):
-            lines.setdefault((segment.track or "", rail), []).append(position)
-    for line in lines.values():
-        for number, position in enumerate(line):
-            segment = job.segments[position]
-            if segment.new.joints is None or segment.new.joints.section_changes is not None:
-                continue
-            before = job.segments[line[number - 1]] if number else None
-            after = job.segments[line[number + 1]] if number + 1 < len(line) else None
-            count = _closed_inside(segment, job.supply)
-            if before is None or before.end < segment.begin - SLACK:
-                count += (segment.begin_closing or job.supply.tie_in) == "compromise-joint"
-            if after is None or after.begin > segment.end + SLACK:
-                count += (segment.end_closing or job.supply.tie_in) == "compromise-joint"
-            elif after.new.joints is not None:
-                count += rail_of(after) != rail_of(segment)
-            if count:
-                found[position] = found.get(position, 0) + count
-    return found
 
 
 class _Zones:
@@ -153,13 +105,39 @@ class _Zones:
         return tuple([self.zones[position] for position in near])
 
 
-def zones_of(segments: Iterable[tuple[int, Segment]]) -> dict[str, list[AnchorZone]]:
+def zones_of(job: Job) -> dict[str, list[AnchorZone]]:
     """Return the anchor zones that the features of all segments ask for, by track: a zone may reach into a neighbour."""
     zones: dict[str, list[AnchorZone]] = {}
-    for position, segment in segments:
+    whole = _joined_features(job)
+    for position, segment in enumerate(job.segments):
         for number, feature in enumerate(segment.features):
-            plain = Feature(kind=feature.kind, begin=feature.begin, end=feature.end, name=feature.name)
+            end = whole.get((position, number), feature.end)
+            if end == feature.begin:
+                continue  # it is part of one told before
+            plain = Feature(kind=feature.kind, begin=feature.begin, end=end, name=feature.name)
             with below("segments", position, "features", number):
                 found = zones_for_features((plain,), {feature.kind: feature.rule})
             zones.setdefault(segment.track or "", []).extend(found)
     return zones
+
+
+def _joined_features(job: Job) -> dict[tuple[int, int], float]:
+    """Return where features truly end that a limit of segments cuts, by segment and number; a part told later ends as it begins.
+
+    What goes on from one segment into the next is one object: there is no approach to it at the cut.
+    """
+    ends: dict[tuple[int, int], float] = {}
+    reaching: dict[tuple[str, tuple[Rail, ...], str, str | None, FeatureRule], tuple[tuple[int, int], float]] = {}
+    for position in along_the_line(job):
+        segment = job.segments[position]
+        for number, feature in enumerate(segment.features):
+            if feature.end is None:
+                continue
+            alike = (segment.track or "", rails_of(segment), feature.kind, feature.name, feature.rule)
+            told = position, number
+            first, reached = reaching.get(alike, (told, math.inf))
+            if feature.begin <= segment.begin + SLACK and abs(feature.begin - reached) <= SLACK:
+                ends[first], ends[told], told = feature.end, feature.begin, first
+            if feature.end >= segment.end - SLACK:
+                reaching[alike] = told, feature.end
+    return ends

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, Final
 
 from railrules_api.domain.errors import Refusal, RefusedError
+from railrules_api.domain.fields import slots_of
 from railrules_api.rules.quantities import (
     anchors,
     cribbing,
@@ -26,7 +27,7 @@ if TYPE_CHECKING:
 
     from railrules_api.domain.strings import RailRun
     from railrules_api.rules.model import Rule
-    from railrules_api.rules.takeoff.job import Segment
+    from railrules_api.rules.takeoff.job import CustomItem, Segment
 
 Path = tuple[str | int, ...]
 
@@ -68,6 +69,11 @@ def _moved(refusal: Refusal, path: Path, reason: str = "") -> Refusal:
     return Refusal(path, reason or refusal.reason, refusal.value, refusal.minimum, refusal.maximum, refusal.allowed)
 
 
+def _is_of(item: CustomItem, given: custom.CustomInput) -> bool:
+    """Tell whether a question is about an item; several may have one name."""
+    return all(getattr(item, slot.name) == getattr(given, slot.name) for slot in slots_of(type(item)))
+
+
 def in_segment(error: RefusedError, rule: Rule[Any, Any], given: Any, segment: Segment) -> RefusedError:  # noqa: ANN401  any rule's question
     """Return a rule's refusal of a question with the fields of the segment that it is about."""
 
@@ -78,9 +84,10 @@ def in_segment(error: RefusedError, rule: Rule[Any, Any], given: Any, segment: S
             # parts left out are those of features too, merged: their numbers are not the caller's
             return path if known is None else known if known == ("left_out",) else (*known, *rest[1:])
         if rule is custom.RULE:
-            number = next((number for number, item in enumerate(segment.custom) if item.item == given.item), 0)
-            # joints are those of the old track, or of new track laid of single rails: the count to a joint asks for them
-            return ("custom", number, "per_joint" if first == "rail_length" else str(first))
+            number = next(number for number, item in enumerate(segment.custom) if _is_of(item, given))
+            # rails and joints are those of the old track, or of new track laid of single rails: what goes by them asks for them
+            asking = "per_rail" if given.per_joint is None else "per_joint"
+            return ("custom", number, asking if first == "rail_length" else str(first))
         known = FIELDS.get(rule.id, {}).get(str(first))
         return path if known is None else (*known, *rest)
 

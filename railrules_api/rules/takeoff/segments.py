@@ -1,17 +1,18 @@
-"""What a job asks of the quantity rules, segment by segment. No arithmetic here: rules are chosen and given their inputs."""
+"""What a job asks of the quantity rules, segment by segment. No arithmetic here: rules are chosen and given their inputs.
+
+The joints of single rails are asked for by `single_rails`, as they run on from one segment into the next.
+"""
 
 from __future__ import annotations
 
 import math
 from typing import TYPE_CHECKING, Any, NamedTuple
 
-from railrules_api.domain.fields import slots_of
 from railrules_api.domain.track import CHORD, radius_of, rail_count
 from railrules_api.rules.quantities import (
     anchors,
     cribbing,
     custom,
-    joints,
     plate_pins,
     preservative,
     rail_mass,
@@ -25,17 +26,15 @@ from railrules_api.rules.quantities import (
 )
 from railrules_api.rules.quantities.given import worked_length
 from railrules_api.rules.sections import compatibility
+from railrules_api.rules.takeoff import own_items
 from railrules_api.rules.words import DAY
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
 
     from railrules_api.rules.model import Rule
-    from railrules_api.rules.takeoff.job import NewJoints, Segment
+    from railrules_api.rules.takeoff.job import Segment
     from railrules_api.rules.takeoff.parts import Part
-
-INSULATED = "insulated-joint"
-"""Kind of feature that breaks the rail at one station by an insulated joint."""
 
 
 class AnchorsAgain(NamedTuple):
@@ -100,36 +99,6 @@ def _sound_ties(segment: Segment) -> Iterator[Question]:
             track_class=segment.track_class, degree=max(sharp), sound_ties=segment.sound_ties_in_curves
         )
         yield Question(sound_ties.RULE, segment.name, given)
-
-
-def _single_rails(part: Part, made_of: NewJoints) -> Iterator[Question]:
-    """Ask for the rails and joints of new track that is not laid of strings."""
-    segment, stretch = part.segment, part.stretch
-    rails = rail_count(segment.rails)
-    yield Question(
-        rail_mass.RULE,
-        segment.name,
-        rail_mass.RailMassInput(
-            mass_per_length=segment.new.mass_per_length,
-            length=worked_length(stretch),
-            rail_lines=rails,
-            stock_length=made_of.rail_length,
-        ),
-    )
-    insulated = sum(feature.kind == INSULATED for feature in segment.features)
-    yield Question(
-        joints.RULE,
-        segment.name,
-        joints.JointsInput(
-            **{slot.name: getattr(made_of, slot.name) for slot in slots_of(joints.JointSet)},
-            stretch=stretch,
-            rail_length=made_of.rail_length,
-            insulated_joints=insulated * rails or None,
-            section_changes=made_of.section_changes,
-            compromise_joints=part.compromise_joints or None,
-            track_class=segment.track_class,
-        ),
-    )
 
 
 def anchors_input(part: Part, again: AnchorsAgain | None = None) -> anchors.AnchorsInput:
@@ -298,7 +267,16 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
         ),
     )
     if new.joints is not None:
-        yield from _single_rails(part, new.joints)
+        yield Question(
+            rail_mass.RULE,
+            name,
+            rail_mass.RailMassInput(
+                mass_per_length=new.mass_per_length,
+                length=worked_length(stretch),
+                rail_lines=rail_count(segment.rails),
+                stock_length=new.joints.rail_length,
+            ),
+        )
     yield Question(
         work.RULE,
         name,
@@ -321,20 +299,5 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
             working_day=DAY,  # work is counted here and not timed: it decides nothing
         ),
     )
-    rail_length = old.rail_length if new.joints is None else new.joints.rail_length
     for item in segment.custom:
-        yield Question(
-            custom.RULE,
-            name,
-            custom.CustomInput(
-                stretch=stretch,
-                item=item.item,
-                per_tie=item.per_tie,
-                per_seat=item.per_seat,
-                per_joint=item.per_joint,
-                rail_length=rail_length if item.per_joint is not None else None,
-                pieces=item.pieces,
-                per_length=item.per_length,
-                mass_each=item.mass_each,
-            ),
-        )
+        yield Question(custom.RULE, name, own_items.question(part, item))

@@ -16,7 +16,18 @@ from railrules_api.domain.track import Station, spacing_of
 from railrules_api.rules.model import Cite, Formula, Rule, Working
 from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, Order, order_lines
 from railrules_api.rules.quantities import anchor_reuse as anchor_reuse_rule
-from railrules_api.rules.quantities import anchors, closing_joints, loads, rail_supply, string_layout, ties, train_loads, work
+from railrules_api.rules.quantities import (
+    anchors,
+    closing_joints,
+    custom,
+    joints,
+    loads,
+    rail_supply,
+    string_layout,
+    ties,
+    train_loads,
+    work,
+)
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
 from railrules_api.rules.sections import compatibility
@@ -26,10 +37,12 @@ from railrules_api.rules.takeoff import (
     hauling,
     masses,
     money,
+    own_items,
     places,
     rail,
     regulated,
     safety,
+    single_rails,
     stability,
     work_plan,
 )
@@ -305,6 +318,12 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
     for position, part in enumerate(parts):
         with below("segments", position):
             summaries.append(_segment(part, again.get(position), book, gang))
+    own_items.check(job, [working.found for working in book.workings if working.rule is custom.RULE])
+    for track in single_rails.jointed(job, parts):
+        try:
+            book.ask(joints.RULE, track.of, track.given)
+        except RefusedError as error:
+            raise single_rails.in_job(error, track, job) from error
     groups = rail.groups_of(job)
     if not groups and all(segment.new.joints is None for segment in job.segments):
         raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
