@@ -1495,6 +1495,8 @@ class CustomItem(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omi
         item: What it is. At most 200 characters.
         per_tie: Pieces to each tie. At least -10,000, at most 10,000.
         per_seat: Pieces to each tie at each renewed rail. At least -10,000, at most 10,000.
+        per_rail: Pieces to each rail length of each renewed rail: of new track laid of single rails, else of the old
+            track. At least -10,000, at most 10,000.
         per_joint: Pieces to each joint: of new track laid of single rails, else of the old track. At least -10,000, at
             most 10,000.
         pieces: Pieces to each `per_length` of track. At least -1000000, at most 1000000.
@@ -1505,6 +1507,7 @@ class CustomItem(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omi
     item: str
     per_tie: float | UnsetType = UNSET
     per_seat: float | UnsetType = UNSET
+    per_rail: float | UnsetType = UNSET
     per_joint: float | UnsetType = UNSET
     pieces: float | UnsetType = UNSET
     per_length: Length | UnsetType = UNSET
@@ -1518,6 +1521,7 @@ class CustomItem(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omi
             item: str,
             per_tie: float | UnsetType = UNSET,
             per_seat: float | UnsetType = UNSET,
+            per_rail: float | UnsetType = UNSET,
             per_joint: float | UnsetType = UNSET,
             pieces: float | UnsetType = UNSET,
             per_length: Length | Measured | UnsetType = UNSET,
@@ -1543,6 +1547,8 @@ class CustomRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
         pieces: Pieces to each `per_length` of track. At least -1000000, at most 1000000.
         per_length: Length of track that takes `pieces`.
         mass_each: Mass of one piece.
+        piece: The stretch is a piece of a longer one, to be added to the others, so that its count may come out below
+            zero; left out: it is all there is.
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
@@ -1559,6 +1565,7 @@ class CustomRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     pieces: float | UnsetType = UNSET
     per_length: Length | UnsetType = UNSET
     mass_each: Mass | UnsetType = UNSET
+    piece: bool | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
@@ -1579,6 +1586,7 @@ class CustomRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             pieces: float | UnsetType = UNSET,
             per_length: Length | Measured | UnsetType = UNSET,
             mass_each: Mass | Measured | UnsetType = UNSET,
+            piece: bool | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
@@ -2726,6 +2734,9 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             none. At least 0, at most 100,000.
         compromise_joints: Compromise joints at its ends, besides the joints within it, counted on each rail; left out:
             none. At least 0, at most 100,000.
+        piece: The stretch is a piece of a longer one, to be added to the others: special joints in it may stand in
+            place of plain ones beside it, so that its plain joints may come out below zero; left out: it is all there
+            is.
         track_class: Class of track, for the check of bolts. At least 1, at most 5.
         welded: The joints stand in continuous welded rail; left out: in jointed track.
         units: Units of the answer; `us` when left out.
@@ -2751,6 +2762,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
     insulated_joints: int | UnsetType = UNSET
     section_changes: int | UnsetType = UNSET
     compromise_joints: int | UnsetType = UNSET
+    piece: bool | UnsetType = UNSET
     track_class: int | UnsetType = UNSET
     welded: bool | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
@@ -2780,6 +2792,7 @@ class JointsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_
             insulated_joints: int | UnsetType = UNSET,
             section_changes: int | UnsetType = UNSET,
             compromise_joints: int | UnsetType = UNSET,
+            piece: bool | UnsetType = UNSET,
             track_class: int | UnsetType = UNSET,
             welded: bool | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,

@@ -3195,8 +3195,9 @@ class QuantitiesResource:
         """Joints and their parts.
 
         A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
-        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
-        rounded but in the two fields that say so.
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. What is told to
+        be a piece of a longer stretch may hold more special joints than joints: its plain ones are below zero then, and
+        the pieces add up. Nothing is rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -3233,8 +3234,9 @@ class QuantitiesResource:
         """Joints and their parts, as text/html.
 
         A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
-        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
-        rounded but in the two fields that say so.
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. What is told to
+        be a piece of a longer stretch may hold more special joints than joints: its plain ones are below zero then, and
+        the pieces add up. Nothing is rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -3271,8 +3273,9 @@ class QuantitiesResource:
         """Joints and their parts, as application/pdf.
 
         A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
-        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
-        rounded but in the two fields that say so.
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. What is told to
+        be a piece of a longer stretch may hold more special joints than joints: its plain ones are below zero then, and
+        the pieces add up. Nothing is rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -4083,7 +4086,9 @@ class QuantitiesResource:
         """Item of the caller's own.
 
         An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
-        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded. A count is
+        negative where something else takes its place; only of what is told to be a piece of a longer stretch may the
+        sum be below zero.
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
@@ -4120,7 +4125,9 @@ class QuantitiesResource:
         """Item of the caller's own, as text/html.
 
         An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
-        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded. A count is
+        negative where something else takes its place; only of what is told to be a piece of a longer stretch may the
+        sum be below zero.
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
@@ -4157,7 +4164,9 @@ class QuantitiesResource:
         """Item of the caller's own, as application/pdf.
 
         An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
-        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded. A count is
+        negative where something else takes its place; only of what is told to be a piece of a longer stretch may the
+        sum be below zero.
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
@@ -10425,8 +10434,9 @@ class AsyncQuantitiesResource:
         """Joints and their parts.
 
         A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
-        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
-        rounded but in the two fields that say so.
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. What is told to
+        be a piece of a longer stretch may hold more special joints than joints: its plain ones are below zero then, and
+        the pieces add up. Nothing is rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -10468,8 +10478,9 @@ class AsyncQuantitiesResource:
         """Joints and their parts, as text/html.
 
         A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
-        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
-        rounded but in the two fields that say so.
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. What is told to
+        be a piece of a longer stretch may hold more special joints than joints: its plain ones are below zero then, and
+        the pieces add up. Nothing is rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -10511,8 +10522,9 @@ class AsyncQuantitiesResource:
         """Joints and their parts, as application/pdf.
 
         A joint to each rail length of each rail. Insulated joints and those of section changes stand in place of plain
-        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. Nothing is
-        rounded but in the two fields that say so.
+        ones, compromise joints at the ends stand there besides; all come complete with bars and bolts. What is told to
+        be a piece of a longer stretch may hold more special joints than joints: its plain ones are below zero then, and
+        the pieces add up. Nothing is rounded but in the two fields that say so.
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
@@ -11343,7 +11355,9 @@ class AsyncQuantitiesResource:
         """Item of the caller's own.
 
         An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
-        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded. A count is
+        negative where something else takes its place; only of what is told to be a piece of a longer stretch may the
+        sum be below zero.
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
@@ -11385,7 +11399,9 @@ class AsyncQuantitiesResource:
         """Item of the caller's own, as text/html.
 
         An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
-        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded. A count is
+        negative where something else takes its place; only of what is told to be a piece of a longer stretch may the
+        sum be below zero.
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
@@ -11427,7 +11443,9 @@ class AsyncQuantitiesResource:
         """Item of the caller's own, as application/pdf.
 
         An item that no other rule counts: so many to a tie, to a tie seat, to a rail length, to a joint, to a length of
-        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded.
+        track, together. Rails and joints are each renewed rail's length over the rail length, unrounded. A count is
+        negative where something else takes its place; only of what is told to be a piece of a longer stretch may the
+        sum be below zero.
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
