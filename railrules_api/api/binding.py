@@ -23,8 +23,10 @@ if TYPE_CHECKING:
 
     import msgspec
 
-    from railrules_api.catalogue.model import Catalogue, Row, Value
+    from railrules_api.catalogue.catalogue import Catalogue
+    from railrules_api.catalogue.model import Row, Value
     from railrules_api.catalogue.rulebook import Default, Rulebook
+    from railrules_api.units import System
 
 
 FIRST_USES = 10
@@ -318,3 +320,15 @@ def _binder_of(record: type) -> Callable[[Any, Binding, Path], Any]:
     exec(text, source.names)  # noqa: S102  see `_Source`
     bind: Callable[[Any, Binding, Path], Any] = source.names["bind"]
     return bind
+
+
+@dataclass(slots=True)
+class Bound:
+    """A request bound to its rule's input."""
+
+    struct: msgspec.Struct
+    given: Any
+    system: System
+    explain: bool
+    rulebook: Rulebook
+    binding: Binding

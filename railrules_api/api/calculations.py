@@ -12,7 +12,7 @@ from msgspec import UNSET, Meta, UnsetType
 
 from railrules_api.api import csv_form, sheet_form
 from railrules_api.api.answering import writer_of
-from railrules_api.api.binding import Binding, binder_of
+from railrules_api.api.binding import Binding, Bound, binder_of
 from railrules_api.api.decoding import decode, refuse_duplicates
 from railrules_api.api.envelope import Assumption, CautionNote, Citation, Step, Versions
 from railrules_api.api.explaining import steps_of
@@ -139,18 +139,6 @@ def calculation(rule: Rule[Any, Any]) -> Calculation:
 
 
 # ---------------------------------------------------------------- from bytes to a bound input
-
-
-@dataclass(slots=True)
-class Bound:
-    """A request bound to its rule's input."""
-
-    struct: msgspec.Struct
-    given: Any
-    system: System
-    explain: bool
-    rulebook: Rulebook
-    binding: Binding
 
 
 def _chosen_rulebook(choice: RulebookChoice | UnsetType, service: Service, binding: Binding) -> tuple[Rulebook, int]:

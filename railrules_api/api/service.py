@@ -15,7 +15,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
     from pathlib import Path
 
-    from railrules_api.catalogue.model import Catalogue, Item, Provenance
+    from railrules_api.catalogue.catalogue import Catalogue
+    from railrules_api.catalogue.model import Item, Provenance
     from railrules_api.catalogue.rulebook import Rulebook
 
 

@@ -20,7 +20,7 @@ from railrules_api.units import UNITS
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from railrules_api.api.calculations import Bound
+    from railrules_api.api.binding import Bound
     from railrules_api.api.service import Service
     from railrules_api.catalogue.model import Provenance, Value
     from railrules_api.catalogue.rulebook import Default

@@ -7,10 +7,11 @@ from importlib.resources import files
 from types import MappingProxyType
 from typing import TYPE_CHECKING, get_args
 
+from railrules_api.catalogue.catalogue import Catalogue
 from railrules_api.catalogue.coherence import check_pattern, check_sections
 from railrules_api.catalogue.defaults import entries, handbook_entry, house_provenance, overriding
 from railrules_api.catalogue.items import allowance_entry, item_of
-from railrules_api.catalogue.model import Catalogue, Item, Row, Source, SourceKind, Table, plain
+from railrules_api.catalogue.model import Item, Row, Source, SourceKind, Table, plain
 from railrules_api.catalogue.outlines import FITTINGS, PROFILES, fittings_table, profile_table, rail_profiles
 from railrules_api.catalogue.reading import (
     BadEntryError,

@@ -80,7 +80,7 @@ from railrules_api.rules.quantities.tie_plugs import (
 from railrules_api.rules.quantities.work import BoredShare, BrokenShare
 from railrules_api.rules.quantities.work_plan import Production
 from railrules_api.rules.sections.compatibility import PlatePlay, RunOffRun
-from railrules_api.rules.takeoff.stability import Stability
+from railrules_api.rules.takeoff.stability_terms import Stability
 from railrules_api.rules.takeoff.supply import Supply, Temperatures, TieIn
 
 
