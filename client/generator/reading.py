@@ -191,7 +191,7 @@ def _operation(path: str, method: str, operation: Tree, shared: Tree) -> Operati
         parameters=tuple(
             Parameter(item["name"], item["in"], item.get("required", False), item.get("description", ""), item["schema"])
             for item in operation.get("parameters", ())
-            if item["in"] in ("path", "query")
+            if item.get("in") in ("path", "query")  # header fields are shared, and the hand-written half sends them
         ),
         request=reference(body[sent_as]["schema"]) if sent_as == _JSON else None,
         request_media_type=sent_as,

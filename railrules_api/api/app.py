@@ -14,7 +14,7 @@ from litestar import HttpMethod, Litestar, Request, Response
 from litestar.exceptions import HTTPException
 from litestar.handlers import HTTPRouteHandler
 
-from railrules_api.api import bulk, discovery
+from railrules_api.api import bulk, discovery, idempotency
 from railrules_api.api.coding import KEPT_FROM, ONCE_FROM, THREAD_FROM, Squeezer, coded_etag, takes_gzip
 from railrules_api.api.edge import ASKED_BY_QUERY, Edge
 from railrules_api.api.headers import accepted, etag_matches, media_type_of
@@ -148,13 +148,14 @@ def _endpoint(operation: Operation, service: Service, squeezer: Squeezer) -> Cal
         if accept is None:
             detail = f"answers come as {', '.join(operation.media_types)}"
             raise ProblemError(406, detail)
-        body = b""
+        body, answered_with = b"", lasting
         if wants_body:
             sent = media_type_of(request.headers.get("content-type", ""))
             if sent != "application/json":
                 headers = {"Accept": "application/json"}
                 raise ProblemError(415, f"send application/json, not {sent or 'a body without a type'}"[:300], headers=headers)
             body = await request.body()
+            answered_with = {**lasting, **idempotency.told(request.headers.getall(idempotency.HEADER, []), body)}
         asked = Asked(dict(request.path_params), _query(request, operation), body, accept)
         if operation.slow or accept in operation.slow_forms or len(body) > service.settings.thread_above_bytes:
             reply = await asyncio.to_thread(handler, service, asked)
@@ -164,8 +165,8 @@ def _endpoint(operation: Operation, service: Service, squeezer: Squeezer) -> Cal
             # unlike the answer to a POST, that to a QUERY may be kept, and a validator saves sending it again
             etag = f'"{hashlib.sha256(reply.body).hexdigest()[:24]}"'
             reply = replace(reply, etag=etag, cache="private, no-cache")
-        if lasting:
-            reply = replace(reply, headers={**reply.headers, **lasting})
+        if answered_with:
+            reply = replace(reply, headers={**reply.headers, **answered_with})
         return await _response(reply, request, squeezer)
 
     return endpoint

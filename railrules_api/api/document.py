@@ -153,6 +153,12 @@ def _schemas(table: tuple[Operation, ...]) -> tuple[dict[str, Any], dict[str, st
 
 
 def _parameter(parameter: Parameter, example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON value
+    if parameter.place == "header":
+        return {"$ref": f"#/components/parameters/{_component(parameter.name)}"}
+    return _described(parameter, example)
+
+
+def _described(parameter: Parameter, example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON value
     schema = dict(parameter.schema)
     _tidy(schema)
     described: dict[str, Any] = {
@@ -207,6 +213,7 @@ def _answers(operation: Operation, names: dict[str, str], example: Any) -> dict[
         own += ["Deprecation", *(["Sunset"] if operation.lifecycle.sunset else [])]
     if validated:
         own.append("ETag")
+    own += [item.name for item in operation.parameters if item.place == "header"]
     headers = _header_refs(*own, *_ON_ALL, *(() if operation.probe else _ON_KEYED))
     answers: dict[str, Any] = {
         "200": {"description": "The answer.", "headers": headers, "content": _content(operation, names, example)}
@@ -337,6 +344,12 @@ def build(service: Service) -> dict[str, Any]:
         "paths": paths,
         "components": {
             "schemas": components,
+            "parameters": {
+                _component(item.name): _described(item, item.example)
+                for operation in table
+                for item in operation.parameters
+                if item.place == "header"
+            },
             "responses": _responses(names, statuses),
             "headers": {
                 _component(name): {"description": about, "schema": schema, "example": example}

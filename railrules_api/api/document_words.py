@@ -5,12 +5,14 @@ from __future__ import annotations
 from typing import Any, Final
 
 from railrules_api.api.envelope import Fault
+from railrules_api.api.idempotency import PATTERN
 from railrules_api.api.wire import PLAIN_TEXT
 
 DESCRIPTION: Final = (
     "Quantities, train loads, salvage and cost of relaying jointed track with continuous welded rail, and the checks that show "
     "the new rail is safe: every figure from a named rule with a named source. A physical quantity is `{value, unit}`; counts "
-    "are plain numbers. Calculations are pure: the same request and versions give the same bytes, and repeating one is safe. "
+    "are plain numbers. Calculations are pure: the same request and versions give the same bytes, and repeating one is safe, "
+    "with the header Idempotency-Key or without it. "
     "Each also answers the method QUERY (RFC 10008) with the same body and the same answer, which this version of OpenAPI cannot "
     "describe. Answers do not replace the railroad's own standards, local codes or licensed practice."
 )
@@ -72,6 +74,11 @@ HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schem
         "Request headers that decide the form of the answer.",
         {"type": "string", "maxLength": 200, "pattern": r"^[A-Za-z, -]*$"},
         "Accept, Accept-Encoding",
+    ),
+    "Idempotency-Key": (
+        "The key that the request came with; left out where it came with none.",
+        {"type": "string", "minLength": 3, "maxLength": 130, "pattern": PATTERN},
+        '"8e03978e-40d5-43e8-bc93-6894a57f9324"',
     ),
     "X-Request-Id": (
         "The request's id: the caller's own when it sent a usable one, else a new one.",

@@ -46,10 +46,10 @@ class Asked:
 
 @dataclass(frozen=True, slots=True)
 class Parameter:
-    """A path or query parameter of an operation, described by its JSON schema."""
+    """A parameter of an operation, described by its JSON schema; header fields stand in the document once, for all."""
 
     name: str
-    place: Literal["path", "query"]
+    place: Literal["path", "query", "header"]
     about: str
     schema: dict[str, Any]
     example: str | float | None = None
@@ -68,7 +68,7 @@ class Operation:
         description: for the document.
         answer: schema of the JSON answer; None where the answer is not JSON of ours.
         request: schema of the JSON body; None for no body.
-        parameters: of path and query.
+        parameters: of path, query and header.
         media_types: every form the answer can have, the usual one first.
         statuses: problem statuses it can end in, besides those that all operations like it share.
         probe: an orchestrator asks it: it is answered without a key, whatever the load, and is different every time.

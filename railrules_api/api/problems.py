@@ -36,6 +36,11 @@ TITLES: Mapping[int, tuple[str, str]] = {  # status -> (slug, title); HTTPStatus
     500: ("internal", "The service failed"),
     503: ("unavailable", "The service cannot take the request now"),
 }
+IDEMPOTENCY: Mapping[int, str] = {400: "idempotency-key-malformed", 422: "idempotency-key-of-another-request"}
+FURTHER: Mapping[str, tuple[int, str]] = {  # slug -> (status, title) of kinds that share a status with a wider one
+    IDEMPOTENCY[400]: (400, "The Idempotency-Key is not of the form"),
+    IDEMPOTENCY[422]: (422, "The Idempotency-Key belongs to another request"),
+}
 _MOST_FAULTS = 1000
 _LONGEST_VALUE = 200
 _LONGEST_DETAIL = 1000
@@ -50,15 +55,16 @@ class ProblemError(Exception):
     detail: str
     faults: tuple[Fault, ...] = ()
     headers: dict[str, str] = field(default_factory=dict)
+    kind: str = ""
 
     def body(self) -> bytes:
         """Return the encoded problem."""
-        return problem_body(self.status, self.detail, self.faults)
+        return problem_body(self.status, self.detail, self.faults, self.kind)
 
 
-def problem_body(status: int, detail: str, faults: Iterable[Fault] = ()) -> bytes:
-    """Encode a problem."""
-    slug, title = TITLES.get(status, ("error", "The request failed"))
+def problem_body(status: int, detail: str, faults: Iterable[Fault] = (), kind: str = "") -> bytes:
+    """Encode a problem, of one of the further kinds or of the one of its status."""
+    slug, title = (kind, FURTHER[kind][1]) if kind else TITLES.get(status, ("error", "The request failed"))
     listed = [_plain_fault(fault) for fault in list(faults)[:_MOST_FAULTS]]
     return msgspec.json.encode(Problem(f"/problems/{slug}", title, status, _plain(detail), listed or UNSET))
 

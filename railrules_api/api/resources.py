@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated, Any, Literal
 import msgspec
 from msgspec import Meta
 
-from railrules_api.api import bulk, csv_form, drawn, profile_pages, sheet_form
+from railrules_api.api import bulk, csv_form, drawn, idempotency, profile_pages, sheet_form
 from railrules_api.api import catalogue_pages as pages
 from railrules_api.api.calculations import answer, answer_csv, answer_on_paper, calculation
 from railrules_api.api.envelope import Versions
@@ -159,7 +159,7 @@ def _calculation_operation(resource: Calculation) -> Operation:
             handler=handle,
             media_types=("application/json", csv_form.MEDIA_TYPE, drawn.MEDIA_TYPE, *sheet_form.SHEETS, sheet_form.XLSX),
             slow_forms=(*sheet_form.SHEETS, sheet_form.XLSX),
-            parameters=drawn.PARAMETERS,
+            parameters=(*drawn.PARAMETERS, idempotency.PARAMETER),
             statuses=(404,),
         )
     return Operation(
@@ -167,7 +167,7 @@ def _calculation_operation(resource: Calculation) -> Operation:
         tag=rule.id.partition(".")[0],
         summary=rule.title, description=rule.summary, request=resource.request, answer=resource.answer, handler=handle,
         media_types=("application/json", *((drawn.MEDIA_TYPE,) if drawn.is_drawn(resource) else ()), *sheet_form.SHEETS),
-        slow_forms=sheet_form.SHEETS,
+        slow_forms=sheet_form.SHEETS, parameters=(idempotency.PARAMETER,),
         slow=rule is properties.RULE,  # torsion takes tenths of a second
     )  # fmt: skip
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 from typing import Final
 
-from railrules_api.api.problems import TITLES
+from railrules_api.api.problems import FURTHER, TITLES
 from railrules_api.pages.layout import page
 
 ADVICE: Final = {
@@ -37,6 +37,14 @@ ADVICE: Final = {
             "range in the unit that was sent. Where a catalogue id is not known, `allowed` has the nearest ones."
         ),
     ),
+    "idempotency-key-malformed": (
+        "The header `Idempotency-Key` is not one string between quotes, or stands twice.",
+        'Send it once: `"` and 1 to 128 of `A-Z a-z 0-9 . _ ~ -` and `"`, or `"sha-256:` and the SHA-256 of the body and `"`.',
+    ),
+    "idempotency-key-of-another-request": (
+        "The `Idempotency-Key` says that it is the SHA-256 of the body, and it is not: the body is another one, or was changed.",
+        "Send the body again with its own key. Nothing is kept under a key, so no other request is in the way.",
+    ),
     "too-many-requests": ("More requests came than the service takes.", "Wait as long as `Retry-After` says and send it again."),
     "internal": (
         "The service failed on this request. The fault is ours.",
@@ -52,11 +60,16 @@ def _marked(words: str) -> str:
     return "".join(f"<code>{piece}</code>" if index % 2 else piece for index, piece in enumerate(pieces))
 
 
+def _kinds() -> dict[str, tuple[int, str]]:
+    """Return status and title of every kind of problem, by slug."""
+    return {slug: (status, title) for status, (slug, title) in TITLES.items()} | dict(FURTHER)
+
+
 def index() -> bytes:
     """Return the list of problems."""
     rows = "".join(
         f'<li><a href="/problems/{slug}">{escape(title)}</a> <code>{status}</code></li>'
-        for status, (slug, title) in sorted(TITLES.items())
+        for slug, (status, title) in sorted(_kinds().items(), key=lambda kind: kind[1][0])
     )
     body = (
         '<p class="soft small"><a href="/handbook">Handbook</a> / problems</p><h1>Problems</h1>'
@@ -69,7 +82,7 @@ def index() -> bytes:
 
 def problem_page(slug: str) -> bytes | None:
     """Return the page of a kind of problem; None where there is no such kind."""
-    found = next(((status, title) for status, (name, title) in TITLES.items() if name == slug), None)
+    found = _kinds().get(slug)
     if found is None:
         return None
     status, title = found

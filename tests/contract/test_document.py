@@ -101,7 +101,7 @@ def test_every_operation_says_all_there_is_to_say(document: dict[str, Any]) -> N
         for form, media in operation["responses"]["200"]["content"].items():
             if form.endswith("json"):
                 assert media["examples"]["worked"]["value"]
-        for parameter in operation.get("parameters", ()):
+        for parameter in (resolved(document, item) for item in operation.get("parameters", ())):
             assert parameter["description"]
             if parameter["in"] == "path":
                 assert parameter["example"]
@@ -142,7 +142,7 @@ def test_links_name_operations_that_are_there(document: dict[str, Any]) -> None:
         for link in operation["responses"]["200"].get("links", {}).values():
             found += 1
             target = ids[link["operationId"]]
-            assert set(link["parameters"]) == {item["name"] for item in target["parameters"] if item["in"] == "path"}
+            assert set(link["parameters"]) == {item["name"] for item in target["parameters"] if item.get("in") == "path"}
             pointer = next(iter(link["parameters"].values())).removeprefix("$response.body#/")
             value: Any = operation["responses"]["200"]["content"]["application/json"]["examples"]["worked"]["value"]
             for step in pointer.split("/"):
