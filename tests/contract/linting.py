@@ -12,12 +12,17 @@ import sys
 
 from tests.contract.breaking import CURRENT, REDOCLY, ROOT, environment
 
-LEAST_SCORE = 92.0
-"""All but one of the ten parts of the score are at or near their best. What is missing is depth: the score takes an eighth of a
-tenth for each level of an answer, and the usual answer here has five, `result.lines.[].net.value`: a figure that has a unit, in a
-line that has a source, in a list. Ninety-five needs answers of two levels, bare numbers under names that carry their units, with
-no lines and no sources; that is not what this service is for. A sixth of a tenth goes for operations that share schemas, which is
-wanted too."""
+LEAST_SCORE = 91.0
+"""Seven of the ten parts of the score are at their best. The whole is nine tenths of the median operation, a calculation, which
+has 91.1 of 100, and a tenth of 93, as there are 72 operations. A calculation loses in three parts of ten points each:
+
+- 6.3 for depth, an eighth of the part for each level: the usual answer has five, `result.lines.[].net.value`, a figure that has a
+  unit, in a line that has a source, in a list;
+- 1.7 because operations share schemas, a quantity and a problem among them;
+- 1.0 because it has a parameter, `Idempotency-Key`.
+
+Ninety-five wants 95.2 of the median, so no more than 4.8 lost: answers of two levels and no parameter. That would be bare numbers
+under names that carry their units, with no lines and no sources, which is not what this service is for."""
 LINT = ROOT / "openapi/lint"
 
 
