@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from typing import TYPE_CHECKING, NamedTuple, TypeAlias
+from typing import TYPE_CHECKING, NamedTuple
 
+from railrules_api.domain.coming_off import WHOLE
 from railrules_api.domain.errors import below, refuse
-from railrules_api.domain.layout import allot
-from railrules_api.domain.runs import WELDED, WHOLE, Cut, Layer, WeldKind, both_rails, closings_of, joined_runs
+from railrules_api.domain.runs import WELDED, Layer, WeldKind, both_rails, closings_of, joined_runs
 from railrules_api.domain.strings import Laying, Rail, StringLength, string_length
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
+
+    from railrules_api.domain.coming_off import Wanted
 
 MOST_STRINGS = 5000
 """Strings laid out in one answer at most; about 700 miles of track at 1,600 ft."""
@@ -66,7 +68,7 @@ class Layout(NamedTuple):
         cuts: saw cuts.
         offcuts: for each string that leaves one: its number and the length left [m].
         weld_bound: field welds inside runs that no layout can do without.
-        string_bound: strings that no choice of cuts can do without, given the pieces.
+        string_bound: strings that no choice of cuts can do without, given the pieces, wherever left-overs may be laid.
     """
 
     length: StringLength
@@ -87,38 +89,27 @@ class Layout(NamedTuple):
         return sum(weld.kind == "junction" for weld in self.welds)
 
 
-_Bare: TypeAlias = tuple[float, Rail, float, float, bool, bool]
-"""A piece before it is numbered: begin, rail, end, steel, whether it lies whole, whether it closes a run; sorts by its place."""
-
-
-def _numbered(cuts: Sequence[Cut], string: float, saw: float) -> tuple[list[Piece], int, list[tuple[int, float]], int]:
-    """Choose the strings, number them in the order of their first stations, and say what is left of those that are cut.
+def _numbered(
+    drawn: Sequence[Sequence[Wanted]], string: float, saw: float
+) -> tuple[list[Piece], int, list[tuple[int, float]], int]:
+    """Number the strings as they come off, and say where they are cut and what is left of them.
 
     Returns:
         Pieces; saw cuts; offcuts by string number; fewest strings that any choice would need.
     """
-    uncut = string - WHOLE
-    groups: list[list[_Bare]] = []
-    short: list[_Bare] = []
-    for cut in cuts:
-        rail, places, last = cut.run.rail, cut.places, len(cut.steel) - 1
-        for index, steel in enumerate(cut.steel):
-            if steel >= uncut:
-                groups.append([(places[index], rail, places[index + 1], string, True, False)])
-            else:
-                short.append((places[index], rail, places[index + 1], steel, False, index == last))
-    wholes = len(groups)
-    lengths = [piece[3] for piece in short]
-    groups.extend([sorted([short[index] for index in chosen]) for chosen in allot(lengths, string=string, saw=saw)])
-    groups.sort()  # by the station and the rail of the first piece of each
     pieces: list[Piece] = []
     offcuts: list[tuple[int, float]] = []
-    sawn = 0
-    for number, group in enumerate(groups, start=1):
+    lengths: list[float] = []
+    sawn = wholes = 0
+    for number, group in enumerate(drawn, start=1):
         at = 0.0
         for begin, rail, end, steel, whole, closes in group:
             pieces.append(Piece(number, rail, begin, end, steel, at, at + steel, whole, closes))
             at += steel + saw
+        if group[0].whole:
+            wholes += 1
+        else:
+            lengths += [piece.steel for piece in group]
         left = string - (at - saw)
         sawn += len(group) - 1 + (left > WHOLE)
         if left - saw > WHOLE:
@@ -151,8 +142,8 @@ def lay(given: Laying) -> Layout:
     expected = sum((run.end - run.begin) / layer.pitch for run in runs) + len(runs)
     if expected > MOST_STRINGS:
         raise refuse("runs", reason="more strings than one answer lays out", value=expected, maximum=float(MOST_STRINGS))
-    cuts, bound = both_rails(layer, runs, given.saw_cut)
-    pieces, sawn, offcuts, string_bound = _numbered(cuts, string, given.saw_cut)
+    cuts, bound = both_rails(layer, runs)
+    pieces, sawn, offcuts, string_bound = _numbered(layer.drawn(cuts), string, given.saw_cut)
     closings = closings_of(runs)
     welds = [Weld(place, cut.run.rail, "junction") for cut in cuts for place in cut.places[1:-1]]
     welds.extend(Weld(place, rail, WELDED[kind]) for place, rail, kind in closings if kind in WELDED)

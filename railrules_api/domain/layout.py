@@ -24,7 +24,7 @@ them could be left out. So a run of length L needs at most 2 ceil(L / pitch) + 1
 from __future__ import annotations
 
 import math
-from bisect import bisect_left, insort
+from bisect import bisect_left
 from itertools import pairwise
 from typing import TYPE_CHECKING, TypeAlias
 
@@ -333,39 +333,3 @@ def weld_places(
             place = whole
         welds.append(place)
     return tuple(reversed(welds))
-
-
-def allot(pieces: Sequence[float], *, string: float, saw: float) -> tuple[tuple[int, ...], ...]:
-    """Choose which pieces are cut from one string: longest first, each into the fullest string that still holds it.
-
-    Every string loses one saw cut between two pieces. Best-fit decreasing needs the fewest strings wherever the total
-    length shows so, and never more than 11/9 of the fewest and one more.
-
-    Args:
-        pieces: lengths of steel [m], each no longer than a string.
-        string: length of a string [m].
-        saw: what a saw cut takes [m].
-
-    Returns:
-        For each string that is cut, the positions of its pieces in `pieces`.
-
-    >>> allot([6.0, 3.0, 4.0], string=10.0, saw=0.0)
-    ((0, 2), (1,))
-    """
-    cut: list[list[int]] = []
-    left: list[tuple[float, int]] = []  # what is left of each string, the shortest first
-    for position in sorted(range(len(pieces)), key=lambda index: (-pieces[index], index)):
-        need = pieces[position]
-        fit = bisect_left(left, need, key=_holds)
-        if fit < len(left):
-            rest, best = left.pop(fit)
-            cut[best].append(position)
-            insort(left, (rest - (need + saw), best))
-        else:
-            insort(left, (string - need - saw, len(cut)))
-            cut.append([position])
-    return tuple(tuple(chosen) for chosen in cut)
-
-
-def _holds(left: tuple[float, int]) -> float:
-    return left[0] + SLACK

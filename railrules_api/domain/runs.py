@@ -21,8 +21,9 @@ from contextlib import suppress
 from itertools import pairwise
 from typing import TYPE_CHECKING, Final, Literal, NamedTuple
 
+from railrules_api.domain.coming_off import WHOLE, Wanted, strings_for, wanted
 from railrules_api.domain.errors import RefusedError, refuse
-from railrules_api.domain.layout import SLACK, allot, weld_places
+from railrules_api.domain.layout import SLACK, weld_places
 from railrules_api.domain.strings import Along, Closing, Laying, Rail, RailRun
 
 if TYPE_CHECKING:
@@ -31,8 +32,6 @@ if TYPE_CHECKING:
 WeldKind = Literal["junction", "weld", "compromise-weld"]
 WELDED: Final[Mapping[Closing, WeldKind]] = {"weld": "weld", "compromise-weld": "compromise-weld"}
 """Closings that are field welds."""
-WHOLE = 10 * SLACK
-"""A piece that lacks no more of a string than this is the whole string [m]."""
 
 
 class Run(NamedTuple):
@@ -120,6 +119,7 @@ class Layer:
         self.pitch = string - self.take
         self.shortest = given.minimum_piece - self.take
         self.stagger = given.stagger
+        self.saw, self.train_strings, self.reach = given.saw_cut, given.train_strings, given.leftover_reach
         self.along = {rail: Along(rail, given.curves, given.rail_centres) for rail in ("left", "right")}
         self.keep_outs: list[tuple[float, float]] = []
         self._limits: dict[Run, tuple[float, float]] = {}
@@ -127,6 +127,15 @@ class Layer:
             if place.end < place.begin:
                 raise refuse("keep_outs", position, "end", reason="end lies before begin", value=place.end, minimum=place.begin)
             self.keep_outs.append((place.begin - place.distance, place.end + place.distance))
+
+    def drawn(self, cuts: Sequence[Cut]) -> list[list[Wanted]]:
+        """Return which pieces come out of which string, in the order they are laid."""
+        pieces = wanted(cuts, self.string)
+        return strings_for(pieces, string=self.string, saw=self.saw, train_strings=self.train_strings, reach=self.reach)
+
+    def strings(self, cuts: Sequence[Cut]) -> int:
+        """Return how many strings some cut runs take."""
+        return len(self.drawn(cuts))
 
     def limits(self, run: Run) -> tuple[float, float]:
         """Return a run's limits along its rail, as if a weld closed both ends."""
@@ -201,7 +210,7 @@ def _merged(zones: list[tuple[float, float]]) -> list[tuple[float, float]]:
     return merged
 
 
-def both_rails(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[list[Cut], int]:
+def both_rails(layer: Layer, runs: Sequence[Run]) -> tuple[list[Cut], int]:
     """Lay both rails and keep the best layout found; with it, the field welds that both need at least.
 
     Runs that lie farther than the stagger from all others have nothing to do with them, and are laid for themselves. A rail by
@@ -210,7 +219,7 @@ def both_rails(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[list[Cut]
     laid: list[Cut] = []
     bound = 0
     for group in _beside(runs, layer.stagger):
-        cuts, least = _both_of(layer, group, saw)
+        cuts, least = _both_of(layer, group)
         laid.extend(cuts)
         bound += least
     laid.sort(key=_place)
@@ -237,7 +246,7 @@ def _place(cut: Cut) -> tuple[Rail, float]:
     return cut.run.rail, cut.run.begin
 
 
-def _both_of(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[Sequence[Cut], int]:
+def _both_of(layer: Layer, runs: Sequence[Run]) -> tuple[Sequence[Cut], int]:
     """Lay one group of runs, each rail first in turn, and keep the better; with it, the field welds it needs at least."""
     left = [run for run in runs if run.rail == "left"]
     right = [run for run in runs if run.rail == "right"]
@@ -265,7 +274,7 @@ def _both_of(layer: Layer, runs: Sequence[Run], saw: float) -> tuple[Sequence[Cu
     best = [cuts for cuts, rank in zip(found, ranks, strict=True) if rank == min(ranks)]
     if len(best) == 1:
         return best[0], bound
-    return min(best, key=lambda cuts: len(_allotted(cuts, layer.string, saw))), bound
+    return min(best, key=layer.strings), bound
 
 
 def _ends(runs: Sequence[Run]) -> list[float]:
@@ -281,10 +290,6 @@ def short_pieces(cuts: Sequence[Cut], string: float) -> list[float]:
 def _rank(cuts: Sequence[Cut], string: float) -> tuple[int, int]:
     """Return the number of pieces and how many of them are cut."""
     return sum(len(cut.steel) for cut in cuts), len(short_pieces(cuts, string))
-
-
-def _allotted(cuts: Sequence[Cut], string: float, saw: float) -> tuple[tuple[int, ...], ...]:
-    return allot(short_pieces(cuts, string), string=string, saw=saw)
 
 
 def closings_of(runs: Sequence[Run]) -> list[Closed]:

@@ -179,6 +179,15 @@ Stagger = Annotated[
     ),
 ]
 SawCut = Annotated[float, Field("Rail a saw cut takes.", kind=Kind.LENGTH, at_least=0.0, at_most=0.1, default="saw-cut")]
+LeftoverReach = Annotated[
+    float | None,
+    Field(
+        "Farthest ahead of its cut that what is left of a string may be laid; left out: as far as its train goes.",
+        kind=Kind.LENGTH,
+        at_least=0.0,
+        at_most=1e6,
+    ),
+]
 
 
 @lean
@@ -199,6 +208,15 @@ class Laying:
     minimum_piece: MinimumPiece
     stagger: Stagger
     saw_cut: SawCut
+    leftover_reach: LeftoverReach = None
+    train_strings: Annotated[
+        int | None,
+        Field(
+            "Strings that one train brings: what is left of a cut one does not outlast its train; left out: one brings them all.",
+            at_least=1,
+            at_most=100_000,
+        ),
+    ] = None
 
 
 class StringLength(NamedTuple):

@@ -119,6 +119,21 @@ def verify_strings(given: Laying, found: Any) -> None:
         assert abs(max(left - given.saw_cut, 0.0) - offcuts.get(number, 0.0)) < CLOSE
     firsts = [min(piece.begin for piece in parts[number]) for number in sorted(parts)]
     assert firsts == sorted(firsts)
+    verify_left_overs(given, found, list(parts.values()), firsts)
+
+
+def verify_left_overs(given: Laying, found: Any, strings: list[list[Any]], firsts: list[float]) -> None:
+    """Hold that a train which goes ahead once can lay what is left of its strings: never behind a cut, nor from a train gone."""
+    carried = [other.begin - one.end for own in strings for one, other in pairwise(own)]
+    assert found.carried_farthest == (max(carried) if carried else None)
+    assert all(distance > -CLOSE for distance in carried)
+    if given.leftover_reach is not None:
+        assert all(distance < given.leftover_reach + CLOSE for distance in carried)
+    if given.train_strings is not None:
+        for number, own in enumerate(strings):
+            next_train = (number // given.train_strings + 1) * given.train_strings
+            if next_train < len(firsts):
+                assert all(piece.begin <= firsts[next_train] + CLOSE for piece in own)
 
 
 def verify_welds(given: Laying, found: Any, junctions: dict[str, list[float]]) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import itertools
-import math
 import random
 
 import pytest
@@ -12,7 +11,7 @@ from hypothesis import strategies as st
 
 from railrules_api.domain import layout
 from railrules_api.domain.intervals import Interval
-from railrules_api.domain.layout import SLACK, allot, weld_places
+from railrules_api.domain.layout import SLACK, weld_places
 
 
 def best(length: int, pitch: int, shortest: int, blocked: list[Interval]) -> tuple[int, int] | None:
@@ -104,38 +103,3 @@ def test_a_rest_that_is_too_short_is_made_up_from_the_string_before() -> None:
 def test_a_keep_out_longer_than_a_string_cannot_be_crossed() -> None:
     assert weld_places(0.0, 1000.0, pitch=300.0, shortest=20.0, blocked=[Interval(400.0, 701.0)]) is None
     assert weld_places(0.0, 1000.0, pitch=300.0, shortest=20.0, blocked=[Interval(400.0, 700.0)]) is not None
-
-
-def fewest_strings(pieces: list[int], string: int, saw: int) -> int:
-    """Fewest strings by trying every way to share the pieces out."""
-    least = len(pieces)
-
-    def put(index: int, left: list[int]) -> None:
-        nonlocal least
-        if len(left) >= least:
-            return
-        if index == len(pieces):
-            least = len(left)
-            return
-        for position, rest in enumerate(left):
-            if rest >= pieces[index]:
-                left[position] -= pieces[index] + saw
-                put(index + 1, left)
-                left[position] = rest
-        put(index + 1, [*left, string - pieces[index] - saw])
-
-    put(0, [])
-    return least
-
-
-def test_cut_pieces_come_out_of_few_strings() -> None:
-    chance = random.Random(7)
-    for _ in range(300):
-        string = chance.randint(10, 40)
-        saw = chance.randint(0, 2)
-        pieces = [chance.randint(2, string) for _ in range(chance.randint(1, 8))]
-        chosen = allot([float(piece) for piece in pieces], string=float(string), saw=float(saw))
-        assert sorted(index for group in chosen for index in group) == list(range(len(pieces)))
-        for group in chosen:
-            assert sum(pieces[index] for index in group) + saw * (len(group) - 1) <= string
-        assert len(chosen) <= math.floor(11 / 9 * fewest_strings(pieces, string, saw)) + 1

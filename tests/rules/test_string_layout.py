@@ -63,6 +63,25 @@ def test_the_second_rail_starts_with_the_cut_piece() -> None:
     assert len(found.offcuts) == 1
 
 
+def test_a_left_over_is_laid_ahead_of_its_cut_and_the_answer_says_how_far() -> None:
+    # closed by joints, a piece is as long as its run; the first and the last come out of one string
+    runs = [run("left", *limits, "joint", "joint") for limits in ((0, 500), (2000, 3500), (6000, 6900))]
+    asked, found = layout_of(*runs)
+    verify(asked, found)
+    assert (found.strings, [piece.string for piece in found.pieces]) == (2, [1, 1, 2])
+    assert found.carried_farthest == pytest.approx(5500 * FT)
+    near, found = layout_of(*runs, leftover_reach=5000 * FT)
+    verify(near, found)
+    assert (found.strings, found.carried_farthest) == (3, None)
+    parted, found = layout_of(*runs, train_strings=1)
+    verify(parted, found)
+    assert found.strings == 3
+    # the right rail beside a cut piece is behind the train when the piece is laid
+    beside, found = layout_of(run("left", 0, 500, "joint", "joint"), run("right", 100, 400, "joint", "joint"))
+    verify(beside, found)
+    assert found.strings == 2
+
+
 def test_joints_leave_the_rail_longer_than_welds() -> None:
     _, welded = layout_of(run("left", 0, 1000))
     _, jointed = layout_of(run("left", 0, 1000, "joint", "insulated-joint"))
@@ -191,6 +210,8 @@ def random_job(chance: random.Random) -> StringLayoutInput:
             field_weld=chance.choice(("thermite", "flash-butt")),
             minimum_piece=chance.choice((4.0, 13.0, 19.5)) * FT,
             stagger=chance.choice((0.0, 2.0, 6.0, 25.0)) * FT,
+            leftover_reach=chance.choice((None, None, 0.0, 500.0)),
+            train_strings=chance.choice((None, 1, 2, 6)),
         )
     )
 

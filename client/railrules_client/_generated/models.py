@@ -4994,6 +4994,10 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
         minimum_piece: Shortest piece of rail that may be laid.
         stagger: Least distance of a weld from the welds and ends of the other rail.
         saw_cut: Rail a saw cut takes.
+        leftover_reach: Farthest ahead of its cut that what is left of a string may be laid; left out: as far as its
+            train goes.
+        train_strings: Strings that one train brings: what is left of a cut one does not outlast its train; left out:
+            one brings them all. At least 1, at most 100,000.
         section: Row of the catalogue table `rail-sections` that supplies what is not given here. Not empty, at most 80
             characters.
         mass_per_length: Mass of the rail per length.
@@ -5021,6 +5025,8 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
     minimum_piece: Length | UnsetType = UNSET
     stagger: Length | UnsetType = UNSET
     saw_cut: Length | UnsetType = UNSET
+    leftover_reach: Length | UnsetType = UNSET
+    train_strings: int | UnsetType = UNSET
     section: str | UnsetType = UNSET
     mass_per_length: MassPerLength | UnsetType = UNSET
     spare_share: float | UnsetType = UNSET
@@ -5051,6 +5057,8 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
             minimum_piece: Length | Measured | UnsetType = UNSET,
             stagger: Length | Measured | UnsetType = UNSET,
             saw_cut: Length | Measured | UnsetType = UNSET,
+            leftover_reach: Length | Measured | UnsetType = UNSET,
+            train_strings: int | UnsetType = UNSET,
             section: str | UnsetType = UNSET,
             mass_per_length: MassPerLength | Measured | UnsetType = UNSET,
             spare_share: float | UnsetType = UNSET,
@@ -5076,6 +5084,7 @@ class RailSupplyRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, r
                 "minimum_piece": Length.of,
                 "stagger": Length.of,
                 "saw_cut": Length.of,
+                "leftover_reach": Length.of,
                 "mass_per_length": MassPerLength.of,
                 "weld_reject_cut": Length.of,
                 "test_weld_rail": Length.of,
@@ -6967,6 +6976,10 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         minimum_piece: Shortest piece of rail that may be laid.
         stagger: Least distance of a weld from the welds and ends of the other rail.
         saw_cut: Rail a saw cut takes.
+        leftover_reach: Farthest ahead of its cut that what is left of a string may be laid; left out: as far as its
+            train goes.
+        train_strings: Strings that one train brings: what is left of a cut one does not outlast its train; left out:
+            one brings them all. At least 1, at most 100,000.
         block_ends: Ends of the work blocks, in order; or give their length. At most 1,000 items.
         block_length: Length of a work block, from the lowest station of the runs.
         units: Units of the answer; `us` when left out.
@@ -6986,6 +6999,8 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
     minimum_piece: Length | UnsetType = UNSET
     stagger: Length | UnsetType = UNSET
     saw_cut: Length | UnsetType = UNSET
+    leftover_reach: Length | UnsetType = UNSET
+    train_strings: int | UnsetType = UNSET
     block_ends: Sequence[BlockEnd] | UnsetType = UNSET
     block_length: Length | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
@@ -7009,6 +7024,8 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
             minimum_piece: Length | Measured | UnsetType = UNSET,
             stagger: Length | Measured | UnsetType = UNSET,
             saw_cut: Length | Measured | UnsetType = UNSET,
+            leftover_reach: Length | Measured | UnsetType = UNSET,
+            train_strings: int | UnsetType = UNSET,
             block_ends: Sequence[BlockEnd] | UnsetType = UNSET,
             block_length: Length | Measured | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
@@ -7027,6 +7044,7 @@ class StringLayoutRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
                 "minimum_piece": Length.of,
                 "stagger": Length.of,
                 "saw_cut": Length.of,
+                "leftover_reach": Length.of,
                 "block_length": Length.of,
             },
         )
@@ -7048,6 +7066,7 @@ class StringLayoutResult(Answered, frozen=True, kw_only=True, repr_omit_defaults
         cuts: Saw cuts.
         offcuts: What is left of strings that were cut.
         offcut_length: Rail left over.
+        carried_farthest: Farthest ahead of its cut that what is left of a string is laid; left out where none is.
         least_stagger: Least distance of a weld between pieces from a weld of the other rail; left out with one rail.
         block_closures: Temporary closures, block by block.
         welds_are_fewest: Whether no layout at all has fewer field welds; false: not shown.
@@ -7067,6 +7086,7 @@ class StringLayoutResult(Answered, frozen=True, kw_only=True, repr_omit_defaults
     cuts: int
     offcuts: list[Offcut]
     offcut_length: Length
+    carried_farthest: Length | UnsetType = UNSET
     least_stagger: Length | UnsetType = UNSET
     block_closures: list[BlockClosure]
     welds_are_fewest: bool
@@ -7105,6 +7125,8 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
         minimum_piece: Shortest piece of rail that may be laid.
         stagger: Least distance of a weld from the welds and ends of the other rail.
         saw_cut: Rail a saw cut takes.
+        leftover_reach: Farthest ahead of its cut that what is left of a string may be laid; left out: as far as its
+            train goes.
         keep_out_distance: Kept clear of field welds before and beyond crossings and bridges.
         work_block: Length of track relaid in one occupancy; left out: no temporary closures are counted.
         joints: What a plain joint left in welded rail is made of; left out: such joints are counted and their parts are
@@ -7133,6 +7155,7 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
     minimum_piece: Length | UnsetType = UNSET
     stagger: Length | UnsetType = UNSET
     saw_cut: Length | UnsetType = UNSET
+    leftover_reach: Length | UnsetType = UNSET
     keep_out_distance: Length | UnsetType = UNSET
     work_block: Length | UnsetType = UNSET
     joints: JointSet | UnsetType = UNSET
@@ -7164,6 +7187,7 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
             minimum_piece: Length | Measured | UnsetType = UNSET,
             stagger: Length | Measured | UnsetType = UNSET,
             saw_cut: Length | Measured | UnsetType = UNSET,
+            leftover_reach: Length | Measured | UnsetType = UNSET,
             keep_out_distance: Length | Measured | UnsetType = UNSET,
             work_block: Length | Measured | UnsetType = UNSET,
             joints: JointSet | UnsetType = UNSET,
@@ -7191,6 +7215,7 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
                 "minimum_piece": Length.of,
                 "stagger": Length.of,
                 "saw_cut": Length.of,
+                "leftover_reach": Length.of,
                 "keep_out_distance": Length.of,
                 "work_block": Length.of,
                 "weld_reject_cut": Length.of,

@@ -3698,11 +3698,13 @@ class QuantitiesResource:
         Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
         stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
         field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
-        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
-        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
-        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
-        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
-        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+        each cut piece, along the line, is taken from the shortest left-over at hand that holds it, else from the next
+        string. A left-over is at hand ahead of its cut, on either rail, within the reach given and until the next train
+        begins; never behind. For each rail beside the other the first two are true minima; for both rails together the
+        answer says whether its field welds are shown to be the fewest. Strings are numbered by the station where their
+        first piece begins, left rail first. On curves the rails are longer or shorter than the centreline by half their
+        distance over the radius; spirals are not modelled. A work block ends at the last string end within it, where a
+        temporary closure leads to the old rail.
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
@@ -3746,11 +3748,13 @@ class QuantitiesResource:
         Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
         stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
         field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
-        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
-        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
-        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
-        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
-        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+        each cut piece, along the line, is taken from the shortest left-over at hand that holds it, else from the next
+        string. A left-over is at hand ahead of its cut, on either rail, within the reach given and until the next train
+        begins; never behind. For each rail beside the other the first two are true minima; for both rails together the
+        answer says whether its field welds are shown to be the fewest. Strings are numbered by the station where their
+        first piece begins, left rail first. On curves the rails are longer or shorter than the centreline by half their
+        distance over the radius; spirals are not modelled. A work block ends at the last string end within it, where a
+        temporary closure leads to the old rail.
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
@@ -3794,11 +3798,13 @@ class QuantitiesResource:
         Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
         stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
         field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
-        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
-        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
-        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
-        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
-        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+        each cut piece, along the line, is taken from the shortest left-over at hand that holds it, else from the next
+        string. A left-over is at hand ahead of its cut, on either rail, within the reach given and until the next train
+        begins; never behind. For each rail beside the other the first two are true minima; for both rails together the
+        answer says whether its field welds are shown to be the fewest. Strings are numbered by the station where their
+        first piece begins, left rail first. On curves the rails are longer or shorter than the centreline by half their
+        distance over the radius; spirals are not modelled. A work block ends at the last string end within it, where a
+        temporary closure leads to the old rail.
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
@@ -3842,7 +3848,7 @@ class QuantitiesResource:
         A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
         unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
         carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
-        the order of their numbers.
+        the order of their numbers; what is left of a cut string stays in its rack until it is laid further ahead.
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
@@ -3886,7 +3892,7 @@ class QuantitiesResource:
         A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
         unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
         carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
-        the order of their numbers.
+        the order of their numbers; what is left of a cut string stays in its rack until it is laid further ahead.
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
@@ -3930,7 +3936,7 @@ class QuantitiesResource:
         A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
         unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
         carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
-        the order of their numbers.
+        the order of their numbers; what is left of a cut string stays in its rack until it is laid further ahead.
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
@@ -10952,11 +10958,13 @@ class AsyncQuantitiesResource:
         Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
         stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
         field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
-        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
-        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
-        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
-        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
-        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+        each cut piece, along the line, is taken from the shortest left-over at hand that holds it, else from the next
+        string. A left-over is at hand ahead of its cut, on either rail, within the reach given and until the next train
+        begins; never behind. For each rail beside the other the first two are true minima; for both rails together the
+        answer says whether its field welds are shown to be the fewest. Strings are numbered by the station where their
+        first piece begins, left rail first. On curves the rails are longer or shorter than the centreline by half their
+        distance over the radius; spirals are not modelled. A work block ends at the last string end within it, where a
+        temporary closure leads to the old rail.
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
@@ -11000,11 +11008,13 @@ class AsyncQuantitiesResource:
         Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
         stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
         field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
-        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
-        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
-        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
-        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
-        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+        each cut piece, along the line, is taken from the shortest left-over at hand that holds it, else from the next
+        string. A left-over is at hand ahead of its cut, on either rail, within the reach given and until the next train
+        begins; never behind. For each rail beside the other the first two are true minima; for both rails together the
+        answer says whether its field welds are shown to be the fewest. Strings are numbered by the station where their
+        first piece begins, left rail first. On curves the rails are longer or shorter than the centreline by half their
+        distance over the radius; spirals are not modelled. A work block ends at the last string end within it, where a
+        temporary closure leads to the old rail.
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
@@ -11048,11 +11058,13 @@ class AsyncQuantitiesResource:
         Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the
         stagger to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest
         field welds, among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then
-        cut pieces are put together, longest first, so that few strings are cut. For each rail beside the other the
-        first two are true minima; for both rails together the answer says whether its field welds are shown to be the
-        fewest. Strings are numbered by the station where their first piece begins, left rail first. On curves the rails
-        are longer or shorter than the centreline by half their distance over the radius; spirals are not modelled. A
-        work block ends at the last string end within it, where a temporary closure leads to the old rail.
+        each cut piece, along the line, is taken from the shortest left-over at hand that holds it, else from the next
+        string. A left-over is at hand ahead of its cut, on either rail, within the reach given and until the next train
+        begins; never behind. For each rail beside the other the first two are true minima; for both rails together the
+        answer says whether its field welds are shown to be the fewest. Strings are numbered by the station where their
+        first piece begins, left rail first. On curves the rails are longer or shorter than the centreline by half their
+        distance over the radius; spirals are not modelled. A work block ends at the last string end within it, where a
+        temporary closure leads to the old rail.
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
@@ -11096,7 +11108,7 @@ class AsyncQuantitiesResource:
         A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
         unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
         carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
-        the order of their numbers.
+        the order of their numbers; what is left of a cut string stays in its rack until it is laid further ahead.
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
@@ -11140,7 +11152,7 @@ class AsyncQuantitiesResource:
         A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
         unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
         carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
-        the order of their numbers.
+        the order of their numbers; what is left of a cut string stays in its rack until it is laid further ahead.
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
@@ -11184,7 +11196,7 @@ class AsyncQuantitiesResource:
         A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those
         unloaded side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each
         carrying an equal share, clamped at the middle so that both ends move alike. Strings are loaded to come off in
-        the order of their numbers.
+        the order of their numbers; what is left of a cut string stays in its rack until it is laid further ahead.
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING, Annotated, Literal
 
 from railrules_api.domain.amounts import Amount
@@ -112,6 +113,10 @@ class StringLayoutResult:
     cuts: Annotated[int, Field("Saw cuts.")]
     offcuts: Annotated[tuple[Offcut, ...], Field("What is left of strings that were cut.")]
     offcut_length: Annotated[float, Field("Rail left over.", kind=Kind.LENGTH)]
+    carried_farthest: Annotated[
+        float | None,
+        Field("Farthest ahead of its cut that what is left of a string is laid; left out where none is.", kind=Kind.LENGTH),
+    ] = None
     least_stagger: Annotated[
         float | None,
         Field("Least distance of a weld between pieces from a weld of the other rail; left out with one rail.", kind=Kind.LENGTH),
@@ -161,6 +166,10 @@ def _closures(layout: Layout, ends: Sequence[float]) -> tuple[BlockClosure, ...]
             closures.append(BlockClosure(block_end=end, station=station, rail=rail, at_string_end=at_end))
             reached = station
     return tuple(sorted(closures, key=lambda closure: (closure.block_end, closure.rail)))
+
+
+def _carried_farthest(layout: Layout) -> float | None:
+    return max((other.begin - one.end for one, other in pairwise(layout.pieces) if one.string == other.string), default=None)
 
 
 def _least_stagger(layout: Layout) -> float | None:
@@ -215,6 +224,7 @@ def placed(given: StringLayoutInput, layout: Layout) -> StringLayoutResult:
         cuts=layout.cuts,
         offcuts=tuple(Offcut(string=number, length=length) for number, length in layout.offcuts),
         offcut_length=sum(length for _, length in layout.offcuts),
+        carried_farthest=_carried_farthest(layout),
         least_stagger=_least_stagger(layout),
         block_closures=closures,
         welds_are_fewest=layout.junctions == layout.weld_bound,
@@ -229,8 +239,10 @@ RULE = Rule(
     summary=(
         "Lays each run out of whole strings and cut pieces so that no field weld stands in a keep-out or nearer than the stagger "
         "to a weld or end of the other rail, and no piece is shorter than the shortest allowed: with the fewest field welds, "
-        "among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then cut pieces are put "
-        "together, longest first, so that few strings are cut. For each rail beside the other the first two are true minima; "
+        "among those the fewest cut pieces, among those the cut pieces as late in the run as they go; then each cut piece, along "
+        "the line, is taken from the shortest left-over at hand that holds it, else from the next string. A left-over is at hand "
+        "ahead of its cut, on either rail, within the reach given and until the next train begins; never behind. For each rail "
+        "beside the other the first two are true minima; "
         "for both rails together the answer says whether its field welds are shown to be the fewest. Strings are numbered by "
         "the station where their first piece begins, left rail first. On curves the rails are longer or shorter than the "
         "centreline by half their distance over the radius; spirals are not modelled. A work block ends at the last string end "
@@ -250,6 +262,15 @@ RULE = Rule(
     output=StringLayoutResult,
     evaluate=evaluate,
     cautions=(
+        Caution(
+            code="left-overs-go-ahead",
+            text=(
+                "The train is taken to go toward rising stations once, and what is left of a cut string to stay with it until it "
+                "is laid further ahead. Where left-overs are dragged or trucked, say how far; for a train that goes the other "
+                "way, turn the stations round."
+            ),
+            cite=Cite("counting-rules", "layout of strings: left-overs", "common-practice"),
+        ),
         Caution(
             code="run-ends-as-given",
             text="The ends of runs stand where they were given; keep-outs and stagger bind the welds between pieces only.",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Annotated, Literal
+from typing import Annotated, Literal, NamedTuple
 
 from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.counting import RELATIVE_SLACK, round_up
@@ -140,11 +140,29 @@ def _held(limit: float, each: float) -> int:
     return int(ratio * (1.0 + RELATIVE_SLACK))
 
 
-def evaluate(given: TrainLoadsInput) -> TrainLoadsResult:
-    """Load the strings on trains in the order of their numbers.
+class Capacity(NamedTuple):
+    """What a full train takes.
+
+    Attributes:
+        strings: on it, a multiple of those unloaded side by side.
+        by_train_mass: strings within the mass of a train; None without a limit.
+        by_car_mass: strings within the mass of a car; None without a limit.
+        governing: what limits the load.
+        cars: that a string lies on.
+    """
+
+    strings: int
+    by_train_mass: int | None
+    by_car_mass: int | None
+    governing: Limit
+    cars: int
+
+
+def capacity(given: TrainLoadsInput) -> Capacity:
+    """Return what a full train takes, however many strings there are to haul.
 
     Raises:
-        RefusedError: a train cannot take as many strings as are unloaded side by side, or too many trains are needed.
+        RefusedError: a train cannot take as many strings as are unloaded side by side.
     """
     each = given.string_length * given.mass_per_length
     cars = int(round_up(given.string_length / given.car_spacing))
@@ -156,18 +174,30 @@ def evaluate(given: TrainLoadsInput) -> TrainLoadsResult:
     if by_car is not None and given.car_mass_limit is not None:
         limits.append((by_car, "car-mass", "car_mass_limit", given.car_mass_limit))
     held, governing, field, value = min(limits)
-    capacity = held - held % given.unloaded_at_once
-    if capacity == 0:
+    strings = held - held % given.unloaded_at_once
+    if strings == 0:
         raise refuse(field, reason="a train cannot take as many strings as are unloaded side by side", value=value)
-    trains = -(-given.strings // capacity)
+    return Capacity(strings, by_train, by_car, governing, cars)
+
+
+def evaluate(given: TrainLoadsInput) -> TrainLoadsResult:
+    """Load the strings on trains in the order of their numbers.
+
+    Raises:
+        RefusedError: a train cannot take as many strings as are unloaded side by side, or too many trains are needed.
+    """
+    each = given.string_length * given.mass_per_length
+    full = capacity(given)
+    cars = full.cars
+    trains = -(-given.strings // full.strings)
     if trains > MOST_TRAINS:
         raise refuse(
-            "strings", reason="too many trains for one answer", value=given.strings, maximum=float(MOST_TRAINS * capacity)
+            "strings", reason="too many trains for one answer", value=given.strings, maximum=float(MOST_TRAINS * full.strings)
         )
     loads: list[TrainLoad] = []
     for train in range(trains):
-        first = train * capacity + 1
-        last = min(first + capacity - 1, given.strings)
+        first = train * full.strings + 1
+        last = min(first + full.strings - 1, given.strings)
         count = last - first + 1
         unloadings = -(-count // given.unloaded_at_once)
         loads.append(
@@ -185,14 +215,14 @@ def evaluate(given: TrainLoadsInput) -> TrainLoadsResult:
         string_mass=each,
         rail_cars=cars,
         cars_per_train=cars + given.extra_cars,
-        strings_by_train_mass=by_train,
-        strings_by_car_mass=by_car,
-        governing=governing,
-        strings_per_train=capacity,
+        strings_by_train_mass=full.by_train_mass,
+        strings_by_car_mass=full.by_car_mass,
+        governing=full.governing,
+        strings_per_train=full.strings,
         trains=trains,
-        partial_trains=int(given.strings % capacity != 0),
+        partial_trains=int(given.strings % full.strings != 0),
         mass=given.strings * each,
-        car_mass=capacity * each / cars,
+        car_mass=full.strings * each / cars,
         anchored_at=given.string_length / 2,
         end_movement=None if change is None else given.expansion * change * given.string_length / 2,
         loads=tuple(loads),
@@ -209,7 +239,8 @@ RULE = Rule(
     summary=(
         "A train takes as many strings as its racks hold and as its mass allows, rounded down to a multiple of those unloaded "
         "side by side, so that no pair is parted. Strings lie over as many cars as their length spans, each carrying an equal "
-        "share, clamped at the middle so that both ends move alike. Strings are loaded to come off in the order of their numbers."
+        "share, clamped at the middle so that both ends move alike. Strings are loaded to come off in the order of their "
+        "numbers; what is left of a cut string stays in its rack until it is laid further ahead."
     ),
     formulas=(
         Formula("string_mass", "S * m"),

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, NamedTuple
 
-from railrules_api.domain.strings import KeepOut
+from railrules_api.domain.errors import below
+from railrules_api.domain.strings import KeepOut, string_length
 from railrules_api.rules.quantities import closing_joints, rail_supply, string_layout, train_loads
 from railrules_api.rules.takeoff.parts import along_the_line, rail_of
 from railrules_api.rules.takeoff.rail_lines import runs_of
@@ -83,6 +84,8 @@ def _curves(segments: Sequence[Segment]) -> tuple[Curve, ...]:
 def supply_input(group: Group, supply: Supply) -> rail_supply.RailSupplyInput:
     """Return the question to `quantities.rail-supply` for a group."""
     old = {segment.old.rail_length for segment in group.segments}
+    with below("string"):
+        made = string_length(supply.string).made
     return rail_supply.RailSupplyInput(
         runs=tuple(group.runs),
         string=supply.string,
@@ -95,6 +98,8 @@ def supply_input(group: Group, supply: Supply) -> rail_supply.RailSupplyInput:
         minimum_piece=supply.minimum_piece,
         stagger=supply.stagger,
         saw_cut=supply.saw_cut,
+        leftover_reach=supply.leftover_reach,
+        train_strings=train_loads.capacity(trains_input(group, supply, 1, made)).strings,
         mass_per_length=group.new.mass_per_length,
         spare_share=supply.spare_share,
         rail_reject_share=supply.rail_reject_share,
@@ -132,15 +137,17 @@ def layout_input(asked: rail_supply.RailSupplyInput, supply: Supply) -> string_l
         minimum_piece=supply.minimum_piece,
         stagger=supply.stagger,
         saw_cut=supply.saw_cut,
+        leftover_reach=asked.leftover_reach,
+        train_strings=asked.train_strings,
         block_length=supply.work_block,
     )
 
 
-def trains_input(group: Group, supply: Supply, found: rail_supply.RailSupplyResult) -> train_loads.TrainLoadsInput:
-    """Return the question to `quantities.train-loads` for the strings of a group."""
+def trains_input(group: Group, supply: Supply, strings: int, length: float) -> train_loads.TrainLoadsInput:
+    """Return the question to `quantities.train-loads` for strings of a group, of a length as made [m]."""
     return train_loads.TrainLoadsInput(
-        strings=found.strings,
-        string_length=found.string_length,
+        strings=strings,
+        string_length=length,
         mass_per_length=group.new.mass_per_length,
         rack_strings=supply.rack_strings,
         train_mass_limit=supply.train_mass_limit,

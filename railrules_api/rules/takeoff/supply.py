@@ -11,6 +11,7 @@ from railrules_api.domain.records import lean
 from railrules_api.domain.strings import (
     FieldConsumption,
     FieldWeld,
+    LeftoverReach,
     MinimumPiece,
     RailCentres,
     SawCut,
@@ -61,6 +62,7 @@ class Supply:
     minimum_piece: MinimumPiece
     stagger: Stagger
     saw_cut: SawCut
+    leftover_reach: LeftoverReach = None
     keep_out_distance: Annotated[
         float,
         Field(

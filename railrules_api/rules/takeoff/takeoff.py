@@ -191,8 +191,8 @@ def _named(section: rail.Section) -> str:
 
 def _rail(group: rail.Group, job: Job, book: Book) -> RailPlan:
     of, supply = _named(group.section), job.supply
-    asked = rail.supply_input(group, supply)
     try:
+        asked = rail.supply_input(group, supply)
         # two rules tell of one layout, and nothing of a takeoff takes longer than to find it
         layout = lay(asked)
         made = rail_supply.counted(asked, layout)
@@ -200,14 +200,14 @@ def _rail(group: rail.Group, job: Job, book: Book) -> RailPlan:
         where = rail.layout_input(asked, supply)
         laid = string_layout.placed(where, layout)
         book.enter(string_layout.RULE, of, where, laid)
-        hauled = book.ask(train_loads.RULE, of, rail.trains_input(group, supply, made))
+        hauled = book.ask(train_loads.RULE, of, rail.trains_input(group, supply, made.strings, made.string_length))
         left = rail.joints_input(group, supply, made)
         any_left = left.plain or left.insulated or left.compromise
         joints = book.ask(closing_joints.RULE, of, left) if any_left else None
     except RefusedError as error:
         own = {segment.name for segment in group.segments}
         segments = [(position, segment) for position, segment in enumerate(job.segments) if segment.name in own]
-        raise places.in_supply(error, asked.runs, segments) from error
+        raise places.in_supply(error, group.runs, segments) from error
     return RailPlan(of=of, supply=made, joints=joints, layout=laid, trains=hauled)
 
 
