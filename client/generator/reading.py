@@ -22,6 +22,7 @@ _SUFFIXES = {
     "image/vnd.dxf": "dxf",
     "application/pdf": "pdf",
     "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": "xlsx",
+    _LINES: "lines",
 }
 _ANSWERED_ELSEWHERE = (304,)  # the client's own cache asks for it and answers it
 
@@ -123,6 +124,11 @@ class Operation:
     def streamed(self) -> bool:
         """Whether it goes line by line both ways: such a one is called by hand-written code."""
         return self.request_media_type == _LINES
+
+    @property
+    def lines(self) -> Answer | None:
+        """The form that tells how far the answer is, line by line; None where there is none."""
+        return None if self.streamed else next((answer for answer in self.answers if answer.media_type == _LINES), None)
 
 
 @dataclass(frozen=True, slots=True)

@@ -29,7 +29,8 @@ ERRORS = {
 _OWN_FAULT = (405, 406, 415)
 """Statuses that only a fault of the client itself can bring about: not worth a line in every docstring."""
 _LONGEST = 100
-_RESERVED = {"timeout", "retries", "headers", "request_id", "on_response", "self"}
+_RESERVED = {"timeout", "retries", "headers", "request_id", "on_response", "progress", "self"}
+_PROGRESS = "True for a bar (the extra `progress`), or a function that is told how far the work has come."
 _OPTIONS = "settings of this call alone: timeout, retries, headers, request_id, on_response."
 _ALSO = {"rail_sections": "sections"}
 """Resources that go by a shorter name as well, the one that is used at work."""
@@ -83,7 +84,7 @@ def _operation_lines(operation: Operation, answer: Answer) -> list[str]:
     return call("", f"{_constant(operation, answer)}: Final = Operation", arguments, "")
 
 
-def _signature(operation: Operation) -> list[str]:
+def _signature(operation: Operation, *, told: bool) -> list[str]:
     """Return the parameters: path and request by position, query by name, then the options of the call."""
     path = [item for item in operation.parameters if item.place == "path"]
     query = [item for item in operation.parameters if item.place == "query"]
@@ -97,12 +98,19 @@ def _signature(operation: Operation) -> list[str]:
         arguments.append("body: bytes")
     if len(arguments) > 1:
         arguments.append("/")
-    if query:
+    if query or told:
         arguments.append("*")
     for item in sorted(query, key=lambda item: not item.required):
         kind = type_of(item.schema, answer=False)
         arguments.append(f"{safe_name(item.name)}: {kind}" if item.required else f"{safe_name(item.name)}: {kind} | None = None")
+    if told:
+        arguments.append("progress: bool | Callable[[Progress], object] = False")
     return [*arguments, "**options: Unpack[CallOptions]"]
+
+
+def _tells(operation: Operation, answer: Answer) -> bool:
+    """Return whether a method can tell how far the answer is: that for JSON, where there is a form that does."""
+    return operation.lines is not None and answer is operation.answers[0]
 
 
 def _documented(operation: Operation, answer: Answer, document: Document) -> list[str]:
@@ -112,6 +120,8 @@ def _documented(operation: Operation, answer: Answer, document: Document) -> lis
         asked.append((_request_name(operation), request))
     elif operation.request_media_type is not None:
         asked.append(("body", f"of type {operation.request_media_type}."))
+    if _tells(operation, answer):
+        asked.append(("progress", _PROGRESS))
     asked.append(("**options", _OPTIONS))
     described = document.schemas.get(answer.component or "", {}).get("description", "")
     returned = sentence(described.split("\n")[0]) or f"The answer as {answer.media_type}."
@@ -139,11 +149,21 @@ def _method(operation: Operation, answer: Answer, document: Document, *, asynchr
         arguments.append(f"body={_request_name(operation)}")
     elif operation.request_media_type is not None:
         arguments.append("body=body")
+    called = "self._caller.call"
+    if _tells(operation, answer) and operation.lines is not None:
+        called = "self._watched"
+        arguments.insert(1, _constant(operation, operation.lines))
+        arguments.append("progress=progress")
     word, wait = ("async def", "await ") if asynchronous else ("def", "")
     return [
-        *call(_TAB, f"{word} {_method_name(operation, answer)}", _signature(operation), f" -> {_answer_type(answer)}:"),
+        *call(
+            _TAB,
+            f"{word} {_method_name(operation, answer)}",
+            _signature(operation, told=_tells(operation, answer)),
+            f" -> {_answer_type(answer)}:",
+        ),
         *_documented(operation, answer, document),
-        *call(_TAB * 2, f"return {wait}self._caller.call", arguments, ""),
+        *call(_TAB * 2, f"return {wait}{called}", arguments, ""),
     ]
 
 
@@ -178,6 +198,8 @@ def _class(group: str, operations: list[Operation], document: Document, *, async
     ]
     for operation in operations:
         for answer in () if operation.streamed and known else operation.answers:
+            if answer is operation.lines:
+                continue
             lines += ["", *_method(operation, answer, document, asynchronous=asynchronous)]
     return lines
 
@@ -221,7 +243,10 @@ def source(document: Document) -> str:
     )
     answers = [name for name in needed if any(_answer_type(answer) == name for _, answer in pairs)]
     requests = [name for name in needed if name not in answers]
-    collections = [name for name in ("Mapping", "Sequence") if f"{name}[" in body]
+    if any(operation.lines for operation in document.operations):
+        requests.append("Progress")
+        requests.sort()
+    collections = [name for name in ("Callable", "Mapping", "Sequence") if f"{name}[" in body]
     lines = call("", "from railrules_client._generated.models import ", answers, "") if answers else []
     checked = call(_TAB, "from railrules_client._generated.models import ", requests, "") if requests else []
     comforts = sorted(f"{prefix}{name}" for group, name in _COMFORTS.items() if group in groups for prefix in ("", "Async"))

@@ -1,4 +1,4 @@
-"""An ASGI application called without a server: one request in, one whole response out."""
+"""An ASGI application called without a server: one request in, its response out, piece by piece where it comes so."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, Protocol, TypeAlias
 import httpx
 
 if TYPE_CHECKING:
-    from collections.abc import Awaitable, Callable
+    from collections.abc import AsyncIterator, Awaitable, Callable
     from contextlib import AbstractAsyncContextManager
 
 Message: TypeAlias = "dict[str, Any]"
@@ -48,30 +48,79 @@ def scope_of(request: httpx.Request) -> Message:
     }
 
 
-async def exchange(application: Application, request: httpx.Request, content: bytes) -> httpx.Response:
-    """Give an application one request and return its response."""
-    start: Message = {}
-    body: list[bytes] = []
-    answered = asyncio.Event()
-    unread = [content]
+class Exchange:
+    """One request to an application, whose response is taken as it comes. Needs a running loop."""
 
-    async def receive() -> Message:
-        if unread:
-            return {"type": "http.request", "body": unread.pop(), "more_body": False}
+    def __init__(self, application: Application, request: httpx.Request, content: bytes) -> None:
+        """Give an application a request."""
+        self._start: Message = {}
+        self._pieces: asyncio.Queue[bytes | None] = asyncio.Queue(1)  # what is not taken is not worked on either
+        self._over = asyncio.Event()
+        self._unread = [content]
+        self._request = request
+        self._task = asyncio.ensure_future(application(scope_of(request), self._receive, self._send))
+        self._task.add_done_callback(lambda _: self._over.set())
+
+    async def _receive(self) -> Message:
+        if self._unread:
+            return {"type": "http.request", "body": self._unread.pop(), "more_body": False}
         # told before the answer is whole, a disconnect would cut a streamed answer short without a word
-        await answered.wait()
+        await self._over.wait()
         return {"type": "http.disconnect"}
 
-    async def send(message: Message) -> None:
+    async def _send(self, message: Message) -> None:
         if message["type"] == "http.response.start":
-            start.update(message)
+            self._start.update(message)
         elif message["type"] == "http.response.body":
-            body.append(message.get("body", b""))
-            if not message.get("more_body", False):
-                answered.set()
+            more: bool = message.get("more_body", False)
+            await self._pieces.put(message.get("body", b""))
+            if not more:
+                self._over.set()
+                await self._pieces.put(None)
 
-    await application(scope_of(request), receive, send)
-    return httpx.Response(start["status"], headers=start.get("headers", []), content=b"".join(body), request=request)
+    async def piece(self) -> bytes | None:
+        """Return the next piece of the body; None where it has ended.
+
+        Raises:
+            Exception: whatever the application failed with.
+        """
+        taken = asyncio.ensure_future(self._pieces.get())
+        await asyncio.wait((taken, self._task), return_when=asyncio.FIRST_COMPLETED)
+        if not taken.done() and self._pieces.empty():
+            taken.cancel()
+            self._task.result()
+            return None
+        return await taken
+
+    async def response(self, stream: httpx.SyncByteStream | httpx.AsyncByteStream) -> httpx.Response:
+        """Return the response, its body in one where it came so, else as a stream of what `piece` returns."""
+        first = await self.piece()
+        status: int = self._start["status"]
+        headers: list[tuple[bytes, bytes]] = self._start.get("headers", [])
+        if self._over.is_set():
+            body = first or b""
+            while (more := await self.piece()) is not None:
+                body += more
+            await self._task
+            return httpx.Response(status, headers=headers, content=body, request=self._request)
+        self._first = first
+        return httpx.Response(status, headers=headers, stream=stream, request=self._request)
+
+    async def pieces(self) -> AsyncIterator[bytes]:
+        """Yield the pieces of a body that comes as a stream."""
+        piece: bytes | None = self._first
+        while piece is not None:
+            yield piece
+            piece = await self.piece()
+
+    async def end(self) -> None:
+        """Tell the application that the caller is gone, where it has not answered whole, and wait for it."""
+        self._over.set()
+        while not self._task.done():
+            taken = asyncio.ensure_future(self._pieces.get())
+            await asyncio.wait((taken, self._task), return_when=asyncio.FIRST_COMPLETED)
+            taken.cancel()
+        self._task.exception()
 
 
 class Running:

@@ -11,11 +11,11 @@ from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 import httpx
 
-from railrules_client._asgi import Application, Running, exchange
+from railrules_client._asgi import Application, Exchange, Running
 from railrules_client._errors import InProcessError
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Coroutine, Sequence
+    from collections.abc import AsyncIterator, Callable, Coroutine, Iterator, Sequence
     from pathlib import Path
 
 BASE_URL = "http://in-process.invalid"
@@ -92,7 +92,18 @@ class InProcessTransport(httpx.BaseTransport):
         with self._lock:
             if self._loop.is_closed():
                 raise RuntimeError("the client has been closed")
-            return self._run(exchange(self._application, request, content))
+            return self._run(self._answer(request, content))
+
+    async def _answer(self, request: httpx.Request, content: bytes) -> httpx.Response:
+        exchange = Exchange(self._application, request, content)
+        return await exchange.response(_Pieces(self, exchange))
+
+    def locked(self, work: Callable[[], Coroutine[Any, Any, _Result]]) -> _Result:
+        """Run something on the own loop, when it is free."""
+        with self._lock:
+            if self._loop.is_closed():
+                raise RuntimeError("the client has been closed")
+            return self._run(work())
 
     def close(self) -> None:
         """Stop the application."""
@@ -110,6 +121,38 @@ def _beside_a_loop(work: Callable[[], _Result]) -> _Result:
         return beside.submit(work).result()
 
 
+class _Pieces(httpx.SyncByteStream):
+    """A body that comes piece by piece; the loop runs while the next is waited for."""
+
+    def __init__(self, transport: InProcessTransport, exchange: Exchange) -> None:
+        self._transport, self._exchange = transport, exchange
+        self._pieces = exchange.pieces()
+
+    async def _next(self) -> bytes | None:
+        return await anext(self._pieces, None)
+
+    def __iter__(self) -> Iterator[bytes]:
+        while (piece := self._transport.locked(self._next)) is not None:
+            yield piece
+
+    def close(self) -> None:
+        self._transport.locked(self._exchange.end)
+
+
+class _AsyncPieces(httpx.AsyncByteStream):
+    """A body that comes piece by piece."""
+
+    def __init__(self, exchange: Exchange) -> None:
+        self._exchange = exchange
+
+    async def __aiter__(self) -> AsyncIterator[bytes]:
+        async for piece in self._exchange.pieces():
+            yield piece
+
+    async def aclose(self) -> None:
+        await self._exchange.end()
+
+
 class AsyncInProcessTransport(httpx.AsyncBaseTransport):
     """Carries requests into the application on the caller's own loop; the application starts with the first of them."""
 
@@ -124,7 +167,8 @@ class AsyncInProcessTransport(httpx.AsyncBaseTransport):
         if self._running is None:
             self._running = Running(self._application)
         await self._running.up()
-        return await exchange(self._application, request, content)
+        exchange = Exchange(self._application, request, content)
+        return await exchange.response(_AsyncPieces(exchange))
 
     async def aclose(self) -> None:
         """Stop the application."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, ClassVar, Literal, Unpack
 
-from railrules_client._calls import CallOptions
+from railrules_client._calls import Answer, CallOptions
 
 if TYPE_CHECKING:
     from collections.abc import AsyncIterable, Callable, Iterable, Mapping
@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from railrules_client._bulk import AsyncJobAnswers, JobAnswers
     from railrules_client._bulk_requests import Batch, Outcome
     from railrules_client._calls import AsyncCaller, Caller, Operation
-    from railrules_client._generated.models import BulkLine, TakeoffAnswer, TakeoffRequest
+    from railrules_client._generated.models import BulkLine, Progress, TakeoffAnswer, TakeoffLine, TakeoffRequest
     from railrules_client.comparing import Comparison
 
 CONNECTIONS = 2
@@ -35,6 +35,24 @@ class Takeoffs:
     _caller: Caller
     _bulk: ClassVar[Operation[BulkLine]]
     _create: ClassVar[Operation[TakeoffAnswer]]
+
+    def _watched(  # noqa: PLR0913  what a call is made of
+        self,
+        operation: Operation[Answer],
+        form: Operation[TakeoffLine],
+        options: CallOptions,
+        *,
+        query: Mapping[str, object],
+        body: object,
+        progress: bool | Callable[[Progress], object],
+    ) -> Answer:
+        """Call an operation, in the form that tells how far it is where somebody wants to know."""
+        if progress is False:
+            return self._caller.call(operation, options, query=query, body=body)
+        from railrules_client._progress import Stages  # noqa: PLC0415  most scripts have short jobs
+        from railrules_client._watching import watched  # noqa: PLC0415
+
+        return watched(self._caller, operation, form, options, query, body, Stages(progress))
 
     def stream(
         self,
@@ -112,6 +130,24 @@ class AsyncTakeoffs:
     _caller: AsyncCaller
     _bulk: ClassVar[Operation[BulkLine]]
     _create: ClassVar[Operation[TakeoffAnswer]]
+
+    async def _watched(  # noqa: PLR0913  what a call is made of
+        self,
+        operation: Operation[Answer],
+        form: Operation[TakeoffLine],
+        options: CallOptions,
+        *,
+        query: Mapping[str, object],
+        body: object,
+        progress: bool | Callable[[Progress], object],
+    ) -> Answer:
+        """Call an operation, in the form that tells how far it is where somebody wants to know."""
+        if progress is False:
+            return await self._caller.call(operation, options, query=query, body=body)
+        from railrules_client._progress import Stages  # noqa: PLC0415  most scripts have short jobs
+        from railrules_client._watching import watched_async  # noqa: PLC0415
+
+        return await watched_async(self._caller, operation, form, options, query, body, Stages(progress))
 
     def stream(
         self,

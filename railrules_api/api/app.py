@@ -14,17 +14,17 @@ from litestar import HttpMethod, Litestar, Request, Response
 from litestar.exceptions import HTTPException
 from litestar.handlers import HTTPRouteHandler
 
-from railrules_api.api import bulk, discovery, idempotency
+from railrules_api.api import bulk, discovery, idempotency, progress
 from railrules_api.api.coding import KEPT_FROM, ONCE_FROM, THREAD_FROM, Squeezer, coded_etag, takes_gzip
 from railrules_api.api.edge import ASKED_BY_QUERY, Edge
 from railrules_api.api.headers import accepted, etag_matches, media_type_of
 from railrules_api.api.kept import kept
-from railrules_api.api.operations import Asked, Operation, Parameter, Reply
+from railrules_api.api.operations import Asked, Lines, Operation, Parameter, Reply
 from railrules_api.api.problems import MEDIA_TYPE, ProblemError, problem_body
 from railrules_api.api.resources import calculation_of, operations
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable
+    from collections.abc import Callable, Iterable, Mapping
 
     from railrules_api.api.service import Service
 
@@ -88,6 +88,19 @@ async def _response(reply: Reply, request: Request[Any, Any, Any], squeezer: Squ
         else:
             body = squeezer.squeezed(body, reply.etag)
     return Response(body, status_code=200, media_type=reply.media_type, headers={**SECURITY, **headers})
+
+
+async def _told_by_lines(
+    form: Lines, service: Service, asked: Asked, request: Request[Any, Any, Any], further: Mapping[str, str]
+) -> progress.LinesResponse:
+    """Answer with lines that tell how far the work has come."""
+    work = await asyncio.to_thread(form.begin, service, asked)
+    return progress.LinesResponse(
+        work,
+        media_type=form.media_type,
+        headers={"Cache-Control": "no-store", "Vary": "Accept, Accept-Encoding", **SECURITY, **further},
+        coded=takes_gzip(request.headers.get("accept-encoding", "")),
+    )
 
 
 def _refuse_number(name: str, value: str) -> None:
@@ -157,6 +170,8 @@ def _endpoint(operation: Operation, service: Service, squeezer: Squeezer) -> Cal
             body = await request.body()
             answered_with = {**lasting, **idempotency.told(request.headers.getall(idempotency.HEADER, []), body)}
         asked = Asked(dict(request.path_params), _query(request, operation), body, accept)
+        if operation.lines is not None and accept == operation.lines.media_type:
+            return await _told_by_lines(operation.lines, service, asked, request, answered_with)
         if operation.slow or accept in operation.slow_forms or len(body) > service.settings.thread_above_bytes:
             reply = await asyncio.to_thread(handler, service, asked)
         else:

@@ -20,6 +20,7 @@ from railrules_api.api.problems import refused
 from railrules_api.api.wire import PLAIN_TEXT, StructType, answer_type, request_fields
 from railrules_api.catalogue.model import Row, Value
 from railrules_api.domain.errors import Refusal, RefusedError
+from railrules_api.domain.progress import told
 from railrules_api.rules.model import Working
 from railrules_api.rules.ordering import AllowanceTerms, ItemTerms, Order, order_lines
 from railrules_api.rules.takeoff import takeoff
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
 
     from railrules_api.api.service import Service
     from railrules_api.catalogue.rulebook import Default, Rulebook
+    from railrules_api.domain.progress import Tell
     from railrules_api.rules.model import Cite, Rule
     from railrules_api.units import System
 
@@ -283,7 +285,9 @@ def _terms(service: Service, rulebook: Rulebook) -> Mapping[str, ItemTerms]:
     return service.terms(rulebook)
 
 
-def worked(resource: Calculation, bound: Bound, service: Service, *, finite: bool = True) -> tuple[Any, tuple[Working, ...]]:
+def worked(
+    resource: Calculation, bound: Bound, service: Service, *, finite: bool = True, tell: Tell | None = None
+) -> tuple[Any, tuple[Working, ...]]:
     """Put a bound request to its rule; return what it found and every use of a rule on the way.
 
     Args:
@@ -291,6 +295,7 @@ def worked(resource: Calculation, bound: Bound, service: Service, *, finite: boo
         bound: the request.
         service: what the service knows.
         finite: look through everything found for what is not a number; False where the caller does so himself.
+        tell: is told how far a takeoff has come.
 
     Raises:
         ProblemError: the rule refuses the input.
@@ -298,7 +303,7 @@ def worked(resource: Calculation, bound: Bound, service: Service, *, finite: boo
     rule = resource.rule
     try:
         if rule is takeoff.RULE:
-            found, workings = takeoff.take_off(bound.given, _terms(service, bound.rulebook))
+            found, workings = takeoff.take_off(bound.given, _terms(service, bound.rulebook), tell)
         else:
             found = rule.evaluate(bound.given)
             workings = (Working(rule, "", bound.given, found),)
@@ -311,18 +316,24 @@ def worked(resource: Calculation, bound: Bound, service: Service, *, finite: boo
     return found, workings
 
 
-def answer_struct(resource: Calculation, bound: Bound, service: Service) -> msgspec.Struct:
+def answer_struct(resource: Calculation, bound: Bound, service: Service, tell: Tell | None = None) -> msgspec.Struct:
     """Answer a bound request.
+
+    Args:
+        resource: the rule as a resource.
+        bound: the request.
+        service: what the service knows.
+        tell: is told how far a takeoff has come; its last stages are `answer` and, with `explain`, `explanation`.
 
     Raises:
         ProblemError: the rule refuses the input.
     """
     # every number of a takeoff is looked at while it is written, so that its thousands of records are gone through once
     late = resource.rule is takeoff.RULE
-    found, workings = worked(resource, bound, service, finite=not late)
+    found, workings = worked(resource, bound, service, finite=not late, tell=tell)
     try:
         try:
-            return _answer_struct(resource, bound, service, found, workings)
+            return _answer_struct(resource, bound, service, found, workings, tell)
         except RefusedError:
             refuse_infinite(found)  # says it more exactly, where it applies
             raise
@@ -330,13 +341,16 @@ def answer_struct(resource: Calculation, bound: Bound, service: Service) -> msgs
         raise refused(error.refusals, bound.struct) from error
 
 
-def _answer_struct(
+def _answer_struct(  # noqa: PLR0913, PLR0917  one caller, which has just made them all
     resource: Calculation,
     bound: Bound,
     service: Service,
     found: Any,  # noqa: ANN401  a result
     workings: tuple[Working, ...],
+    tell: Tell | None,
 ) -> msgspec.Struct:
+    if tell is not None:
+        tell("answer", 0, 1)
     rule = resource.rule
     used = tuple({working.rule.id: working.rule for working in workings}.values())
     said = _said_of(_Same((service, *used)))
@@ -354,7 +368,7 @@ def _answer_struct(
         ordered = order_lines(found.lines, _terms(service, bound.rulebook), AllowanceTerms())
         values["orders"] = [write(order) for order in ordered]
     if bound.explain:
-        values["explanation"] = [step for working in workings for step in steps_of(working)]
+        values["explanation"] = [step for working in told(workings, "explanation", tell) for step in steps_of(working)]
     return resource.answer(**values)
 
 

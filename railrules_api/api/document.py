@@ -139,7 +139,8 @@ def _schemas(table: tuple[Operation, ...]) -> tuple[dict[str, Any], dict[str, st
     """Return the component schemas and the name of each operation's own types."""
     models: list[type] = [Problem]
     for operation in table:
-        models += [model for model in (operation.request, operation.answer, *operation.schemas) if model is not None]
+        lines = None if operation.lines is None else operation.lines.line
+        models += [model for model in (operation.request, operation.answer, lines, *operation.schemas) if model is not None]
     models = list(dict.fromkeys(models))
     refuse_namesakes(models)
     refs, components = msgspec.json.schema_components(models, ref_template=_REF)
@@ -184,7 +185,12 @@ def _header_refs(*names: str) -> dict[str, Any]:
 def _content(operation: Operation, names: dict[str, str], example: Any) -> dict[str, Any]:  # noqa: ANN401  a JSON tree
     content: dict[str, Any] = {}
     for media_type in operation.media_types:
-        if operation.answer is not None and media_type.endswith("json"):
+        if operation.lines is not None and media_type == operation.lines.media_type:
+            content[media_type] = {
+                "schema": {"$ref": names[operation.lines.line.__name__]},
+                "examples": {"worked": {"summary": "A line while the job is worked", "value": operation.lines.example}},
+            }
+        elif operation.answer is not None and media_type.endswith("json"):
             content[media_type] = {"schema": {"$ref": names[operation.answer.__name__]}}
             if example is not None:
                 content[media_type]["examples"] = {"worked": {"summary": "A request that runs", "value": example}}

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from railrules_api.api.lifecycle import Lifecycle
     from railrules_api.api.service import Service
     from railrules_api.api.wire import StructType
+    from railrules_api.domain.progress import Tell
 
 Method = Literal["GET", "POST"]
 
@@ -55,6 +56,23 @@ class Parameter:
     example: str | float | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class Lines:
+    """The form of an answer that tells how far it is, line by line.
+
+    Attributes:
+        media_type: of the form.
+        line: schema of a line.
+        example: a line.
+        begin: binds what was asked; returns the work, which is told whom to tell and returns the last line.
+    """
+
+    media_type: str
+    line: StructType
+    example: Mapping[str, Any]
+    begin: Callable[[Service, Asked], Callable[[Tell], bytes]]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Operation:
     """One method of one resource.
@@ -78,6 +96,8 @@ class Operation:
         slow: it is worked in a thread, so that others are served meanwhile.
         slow_forms: media types of the answer that are, where the others are quick.
         handler: from the service and what was asked to the reply.
+        lines: the form that tells how far it is, where there is one: media type, schema of a line, and from what was asked to the
+            work that ends with the last line.
         request_media_type: of the body; another than JSON's is a stream of lines, which has a route of its own.
     """
 
@@ -99,4 +119,5 @@ class Operation:
     lifecycle: Lifecycle | None = None
     slow: bool = False
     slow_forms: tuple[str, ...] = ()
+    lines: Lines | None = None
     request_media_type: str = "application/json"

@@ -8,19 +8,22 @@ from typing import TYPE_CHECKING, Annotated, Any, Literal
 import msgspec
 from msgspec import Meta
 
-from railrules_api.api import bulk, csv_form, drawn, idempotency, profile_pages, sheet_form
+from railrules_api.api import bulk, csv_form, drawn, idempotency, profile_pages, progress, sheet_form
 from railrules_api.api import catalogue_pages as pages
 from railrules_api.api.calculations import answer, answer_csv, answer_on_paper, calculation
 from railrules_api.api.envelope import Versions
-from railrules_api.api.operations import Asked, Operation, Parameter, Reply
+from railrules_api.api.operations import Asked, Lines, Operation, Parameter, Reply
 from railrules_api.api.wire import PLAIN_TEXT
 from railrules_api.rules.registry import RESOURCES
 from railrules_api.rules.sections import properties
 from railrules_api.rules.takeoff import takeoff
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from railrules_api.api.calculations import Calculation
     from railrules_api.api.service import Service
+    from railrules_api.domain.progress import Tell
 
 TAGS = {
     "catalogue": "Rail sections, track materials, patterns, rules and sources: what is known, each value with its place.",
@@ -146,6 +149,10 @@ def _calculation_operation(resource: Calculation) -> Operation:
             return Reply(body, media_type=asked.accept, headers=sheet_form.HEADERS[asked.accept])
         return Reply(answer(resource, asked.body, service))
 
+    def begin(service: Service, asked: Asked) -> Callable[[Tell], bytes]:
+        drawn.sheet_of(asked)
+        return progress.work_of(resource, asked.body, service)
+
     if rule is takeoff.RULE:
         return Operation(
             method="POST",
@@ -157,8 +164,16 @@ def _calculation_operation(resource: Calculation) -> Operation:
             request=resource.request,
             answer=resource.answer,
             handler=handle,
-            media_types=("application/json", csv_form.MEDIA_TYPE, drawn.MEDIA_TYPE, *sheet_form.SHEETS, sheet_form.XLSX),
-            slow_forms=(*sheet_form.SHEETS, sheet_form.XLSX),
+            media_types=(
+                "application/json",
+                csv_form.MEDIA_TYPE,
+                drawn.MEDIA_TYPE,
+                *sheet_form.SHEETS,
+                sheet_form.XLSX,
+                progress.MEDIA_TYPE,
+            ),
+            slow_forms=(*sheet_form.SHEETS, sheet_form.XLSX, progress.MEDIA_TYPE),
+            lines=Lines(progress.MEDIA_TYPE, progress.line_type(resource), progress.EXAMPLE, begin),
             parameters=(*drawn.PARAMETERS, idempotency.PARAMETER),
             statuses=(404,),
         )

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from railrules_api.domain.coming_off import Wanted
+    from railrules_api.domain.progress import Tell
 
 MOST_STRINGS = 5000
 """Strings laid out in one answer at most; about 700 miles of track at 1,600 ft."""
@@ -119,8 +120,12 @@ def _numbered(
     return pieces, sawn, offcuts, wholes + max(by_length, over_half)
 
 
-def lay(given: Laying) -> Layout:
+def lay(given: Laying, tell: Tell | None = None) -> Layout:
     """Lay every run out of strings.
+
+    Args:
+        given: what is to be laid, and how.
+        tell: is told how many groups of runs are laid, as stage `rail`.
 
     Raises:
         RefusedError: the input contradicts itself, or a run cannot be laid within keep-outs, stagger and shortest piece.
@@ -142,7 +147,7 @@ def lay(given: Laying) -> Layout:
     expected = sum((run.end - run.begin) / layer.pitch for run in runs) + len(runs)
     if expected > MOST_STRINGS:
         raise refuse("runs", reason="more strings than one answer lays out", value=expected, maximum=float(MOST_STRINGS))
-    cuts, bound = both_rails(layer, runs)
+    cuts, bound = both_rails(layer, runs, tell)
     pieces, sawn, offcuts, string_bound = _numbered(layer.drawn(cuts), string, given.saw_cut)
     closings = closings_of(runs)
     welds = [Weld(place, cut.run.rail, "junction") for cut in cuts for place in cut.places[1:-1]]

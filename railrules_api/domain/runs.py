@@ -24,10 +24,13 @@ from typing import TYPE_CHECKING, Final, Literal, NamedTuple
 from railrules_api.domain.coming_off import WHOLE, Wanted, strings_for, wanted
 from railrules_api.domain.errors import RefusedError, refuse
 from railrules_api.domain.layout import SLACK, weld_places
+from railrules_api.domain.progress import told
 from railrules_api.domain.strings import Along, Closing, Laying, Rail, RailRun
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
+
+    from railrules_api.domain.progress import Tell
 
 WeldKind = Literal["junction", "weld", "compromise-weld"]
 WELDED: Final[Mapping[Closing, WeldKind]] = {"weld": "weld", "compromise-weld": "compromise-weld"}
@@ -210,7 +213,7 @@ def _merged(zones: list[tuple[float, float]]) -> list[tuple[float, float]]:
     return merged
 
 
-def both_rails(layer: Layer, runs: Sequence[Run]) -> tuple[list[Cut], int]:
+def both_rails(layer: Layer, runs: Sequence[Run], tell: Tell | None = None) -> tuple[list[Cut], int]:
     """Lay both rails and keep the best layout found; with it, the field welds that both need at least.
 
     Runs that lie farther than the stagger from all others have nothing to do with them, and are laid for themselves. A rail by
@@ -218,7 +221,7 @@ def both_rails(layer: Layer, runs: Sequence[Run]) -> tuple[list[Cut], int]:
     """
     laid: list[Cut] = []
     bound = 0
-    for group in _beside(runs, layer.stagger):
+    for group in told(_beside(runs, layer.stagger), "rail", tell):
         cuts, least = _both_of(layer, group)
         laid.extend(cuts)
         bound += least

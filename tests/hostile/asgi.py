@@ -51,6 +51,18 @@ class Inner:
             await asyncio.sleep(0.2)
         elif path == "/fail":
             raise RuntimeError("secret of a caller")
+        elif path == "/lines":
+            await send({"type": "http.response.start", "status": 200, "headers": []})
+            gone = asyncio.create_task(receive())
+            try:
+                await asyncio.wait((gone,), timeout=0.4)
+                self.seen.append({"gone": gone.result() if gone.done() else None})
+            except asyncio.CancelledError:
+                await send({"type": "http.response.body", "body": b"given up"})
+                raise
+            finally:
+                gone.cancel()
+            return
         elif path == "/half":
             await send({"type": "http.response.start", "status": 200, "headers": []})
             raise RuntimeError
@@ -80,7 +92,7 @@ class Table:
         return path if path in self.known else "unmatched"
 
     def is_slow(self, template: str, accept: str) -> bool:
-        return template in {"/thread", "/wait"} or accept == "slow"
+        return template in {"/thread", "/wait", "/lines"} or accept == "slow"
 
     def is_probe(self, template: str) -> bool:
         return template in {"/health/live", "/health/ready"}
@@ -90,7 +102,7 @@ def gate_of(keys: Mapping[str, Key] | None = None, tracing: Tracing | None = Non
     """Return a gate with its limits around an application, which it returns too."""
     inner = Inner()
     settings = ServerSettings(**{"access_log": False, **limits})
-    board = Board(1, ("/block", "/thread", "/wait", "/fail", "/ok", "/health/live", "/health/ready"), len(keys or {}))
+    board = Board(1, ("/block", "/thread", "/wait", "/lines", "/fail", "/ok", "/health/live", "/health/ready"), len(keys or {}))
     gate = Gate(
         inner,
         settings,

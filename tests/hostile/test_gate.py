@@ -149,6 +149,20 @@ def test_work_that_takes_too_long_is_answered_503_and_keeps_its_turn_until_it_en
     assert not gate.drain.begun
 
 
+def test_an_answer_of_lines_that_takes_too_long_is_ended_with_a_line() -> None:
+    gate, _ = gate_of(work_seconds=0.05)
+    [told] = run(ask(gate, "/lines", ends=False))
+    assert (told.status, told.body, told.ended) == (200, b"given up", True)
+    assert gate.part.board.event("shed_work_too_long") == 1
+    assert gate.heavy.free == gate.settings.heavy_at_once
+
+
+def test_an_answer_of_lines_hears_that_its_caller_has_gone() -> None:
+    gate, inner = gate_of()
+    run(ask(gate, "/lines", headers={"content-length": "1"}, chunks=(b"a",), leaves=True))
+    assert inner.seen[-1] == {"gone": {"type": "http.disconnect"}}
+
+
 def test_a_worker_with_stuck_work_goes_down_to_be_replaced() -> None:
     gate, _ = gate_of(work_seconds=0.05, silence_seconds=1)
     object.__setattr__(gate.settings, "silence_seconds", 0.05)

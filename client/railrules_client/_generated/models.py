@@ -4787,6 +4787,23 @@ class ProfileParametersUsed(Answered, frozen=True, kw_only=True, repr_omit_defau
     base_lower_edge_radius: Length
 
 
+class Progress(Answered, frozen=True, kw_only=True):
+    """How far the work has come. A stage's steps are of one kind; nothing is said of how long the next of them takes.
+
+    Attributes:
+        stage: What is being worked: the rules of each segment; the layout of strings, stretch by stretch, once for each
+            rail and track; the buckling of each segment's track; the bill added up; the answer written down; the
+            formulas with their numbers. One of `answer`, `bill`, `explanation`, `rail`, `segments`, `stability`, or a
+            later addition.
+        done: Steps of the stage that are done.
+        of: Steps that it has.
+    """
+
+    stage: str
+    done: int
+    of: int
+
+
 class RailMassAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `quantities.rail-mass`: Mass of rail.
 
@@ -7301,6 +7318,21 @@ class TakeoffAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True
     explanation: list[Step] | UnsetType = UNSET
 
 
+class TakeoffLine(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """A line of an answer that tells how far it is: `progress` a few times a second while the job is worked, and in the
+    last line the `answer`, or the `problem` that a rule found. Without such a last line it was cut.
+
+    Attributes:
+        progress: How far the work has come.
+        answer: The answer, in the last line.
+        problem: Why there is none, in the last line.
+    """
+
+    progress: Progress | UnsetType = UNSET
+    answer: TakeoffAnswer | UnsetType = UNSET
+    problem: Problem | UnsetType = UNSET
+
+
 class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Question to the rule `takeoffs`: Takeoff of a relay job.
 
@@ -9570,6 +9602,7 @@ __all__ = [
     "ProfileOrigin",
     "ProfileParameters",
     "ProfileParametersUsed",
+    "Progress",
     "QUANTITIES",
     "RailMassAnswer",
     "RailMassRequest",
@@ -9644,6 +9677,7 @@ __all__ = [
     "TableRow",
     "TableWanted",
     "TakeoffAnswer",
+    "TakeoffLine",
     "TakeoffRequest",
     "TakeoffResult",
     "Temperature",

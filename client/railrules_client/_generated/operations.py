@@ -44,6 +44,7 @@ from railrules_client._generated.models import (
     SpikesAnswer,
     StringLayoutAnswer,
     TakeoffAnswer,
+    TakeoffLine,
     TemperatureRangeAnswer,
     ThermalForceAnswer,
     TiePlatesAnswer,
@@ -59,7 +60,7 @@ from railrules_client._generated.models import (
 from railrules_client._takeoffs import AsyncTakeoffs, Takeoffs
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Callable, Mapping
 
     from railrules_client._calls import AsyncCaller, Caller, CallOptions
     from railrules_client._generated.models import (
@@ -82,6 +83,7 @@ if TYPE_CHECKING:
         OrderRequest,
         PlatePinsRequest,
         PreservativeRequest,
+        Progress,
         RailMassRequest,
         RailSupplyRequest,
         RestraintRequest,
@@ -1322,6 +1324,14 @@ _CREATE_TAKEOFF_XLSX: Final = Operation(
     "/v1/takeoffs",
     accept="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
     answer=bytes,
+    content_type="application/json",
+)
+_CREATE_TAKEOFF_LINES: Final = Operation(
+    "createTakeoff",
+    "POST",
+    "/v1/takeoffs",
+    accept="application/x-ndjson",
+    answer=TakeoffLine,
     content_type="application/json",
 )
 _CREATE_TAKEOFFS: Final = Operation(
@@ -6177,6 +6187,7 @@ class TakeoffsResource(Takeoffs):
         *,
         drawing: Literal["track-chart", "tie-panel"] | None = None,
         sheet: int | None = None,
+        progress: bool | Callable[[Progress], object] = False,
         **options: Unpack[CallOptions],
     ) -> TakeoffAnswer:
         """Takeoff of a relay job.
@@ -6190,6 +6201,7 @@ class TakeoffsResource(Takeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
+            progress: True for a bar (the extra `progress`), or a function that is told how far the work has come.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -6218,7 +6230,14 @@ class TakeoffsResource(Takeoffs):
                 each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
                 stops is not ready (503).
         """
-        return self._caller.call(_CREATE_TAKEOFF, options, query={"drawing": drawing, "sheet": sheet}, body=request)
+        return self._watched(
+            _CREATE_TAKEOFF,
+            _CREATE_TAKEOFF_LINES,
+            options,
+            query={"drawing": drawing, "sheet": sheet},
+            body=request,
+            progress=progress,
+        )
 
     def create_csv(
         self,
@@ -13492,6 +13511,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
         *,
         drawing: Literal["track-chart", "tie-panel"] | None = None,
         sheet: int | None = None,
+        progress: bool | Callable[[Progress], object] = False,
         **options: Unpack[CallOptions],
     ) -> TakeoffAnswer:
         """Takeoff of a relay job.
@@ -13505,6 +13525,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
+            progress: True for a bar (the extra `progress`), or a function that is told how far the work has come.
             **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
 
         Returns:
@@ -13533,11 +13554,13 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
                 stops is not ready (503).
         """
-        return await self._caller.call(
+        return await self._watched(
             _CREATE_TAKEOFF,
+            _CREATE_TAKEOFF_LINES,
             options,
             query={"drawing": drawing, "sheet": sheet},
             body=request,
+            progress=progress,
         )
 
     async def create_csv(

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any, cast
 
 import msgspec
 
-from railrules_client import Client, ProblemError, jobs, quantity, tables
+from railrules_client import Client, ProblemError, comparing, jobs, quantity, tables
 from railrules_client._client import URL_VARIABLE
 from railrules_client._retrying import PASSING
 from railrules_client._units import code_of
@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     import httpx
 
     from railrules_client.jobs import Job
+    from railrules_client.models import Progress
     from railrules_client.tables import Table
 
 __all__ = ["PASSING"]
@@ -98,7 +99,8 @@ def takeoff(arguments: argparse.Namespace) -> int:
             sys.stdout.write(client.takeoffs.create_csv(found.request).replace("\r\n", "\n"))
             if not (arguments.strict or arguments.xlsx):
                 return GOOD
-        answer = client.takeoffs.create(found.request, on_response=raw.append)
+        with _stages() as progress:
+            answer = client.takeoffs.create(found.request, progress=progress, on_response=raw.append)
     if form == "json":
         _write(raw[0].text)
     elif form == "table":
@@ -113,8 +115,8 @@ def takeoff(arguments: argparse.Namespace) -> int:
 def check(arguments: argparse.Namespace) -> int:
     """Tell whether a job's checks hold."""
     found = _job(arguments, arguments.job)
-    with _client(arguments) as client, _told(found):
-        answer = client.takeoffs.create(found.request)
+    with _client(arguments) as client, _told(found), _stages() as progress:
+        answer = client.takeoffs.create(found.request, progress=progress)
     checks = answer.result.checks
     table = tables.of(checks, "checks") if checks else tables.Table("checks", ())
     counts = {word: sum(item.check.verdict == word for item in checks) for word in ("fails", "not-checked", "passes")}
@@ -144,10 +146,11 @@ def compare(arguments: argparse.Namespace) -> int:
     first = _job(arguments, arguments.first, changed=arguments.second is not None and bool(arguments.changes))
     second = _job(arguments, arguments.second or arguments.first)
     with _client(arguments) as client:
-        with _told(first):
-            client.takeoffs.create(first.request)
-        with _told(second):
-            found = client.takeoffs.compare(first.request, second.request)
+        with _told(first), _stages() as progress:
+            one = client.takeoffs.create(first.request, progress=progress)
+        with _told(second), _stages() as progress:
+            other = client.takeoffs.create(second.request, progress=progress)
+    found = comparing.compare(one, other, jobs=(first.request, second.request))
     chosen: dict[str, Table] = found.to_tables() if arguments.all else found.differing()
     if arguments.json:
         _json({name: list(table) for name, table in chosen.items()})
@@ -200,6 +203,27 @@ def _progress() -> bool | Callable[[int], object]:
         sys.stderr.flush()
 
     return tell
+
+
+@contextlib.contextmanager
+def _stages() -> Generator[bool | Callable[[Progress], object], None, None]:
+    """Return who is told how far one long answer is, where a person looks on; the line is wiped at the end."""
+    if not sys.stderr.isatty():
+        yield False
+        return
+    if importlib.util.find_spec("tqdm") is not None:
+        yield True
+        return
+
+    def tell(progress: Progress) -> None:
+        sys.stderr.write(f"\r\x1b[K{progress.stage}: {progress.done:,} of {progress.of:,} ")
+        sys.stderr.flush()
+
+    try:
+        yield tell
+    finally:
+        sys.stderr.write("\r\x1b[K")
+        sys.stderr.flush()
 
 
 def bulk(arguments: argparse.Namespace) -> int:

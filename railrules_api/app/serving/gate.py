@@ -353,6 +353,11 @@ class Gate:
         if not exchange.status:
             detail = f"the answer was not ready within {self.settings.work_seconds:g} s"
             await self._refuse(exchange, _RefusedError(503, detail, "shed_work_too_long", self._retry()))
+            return
+        # an answer of lines has begun: it ends with a line that says so
+        self.part.count("shed_work_too_long")
+        task.cancel()
+        await asyncio.wait((task,), timeout=self.settings.silence_seconds)
 
     def _still_late(self, task: asyncio.Task[None]) -> None:
         if not task.done():
@@ -366,7 +371,9 @@ class Gate:
         async def receive() -> Any:  # noqa: ANN401  a message of ASGI
             nonlocal asked
             if asked:
-                return {"type": "http.disconnect"}
+                while (message := await exchange.receive())["type"] != "http.disconnect":
+                    pass  # the body has been read, or there is none
+                return message
             asked = True
             return {"type": "http.request", "body": body, "more_body": False}
 

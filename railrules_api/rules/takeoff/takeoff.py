@@ -11,6 +11,7 @@ from railrules_api.domain.errors import RefusedError, below, refuse
 from railrules_api.domain.fields import Field
 from railrules_api.domain.kinds import Kind
 from railrules_api.domain.laying import lay
+from railrules_api.domain.progress import told
 from railrules_api.domain.records import lean
 from railrules_api.domain.track import Station, spacing_of
 from railrules_api.rules.model import Cite, Formula, Rule, Working
@@ -55,6 +56,8 @@ from railrules_api.rules.thermal import break_gap, end_movement, force, laying_a
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
+
+    from railrules_api.domain.progress import Tell
 
 
 @lean
@@ -189,12 +192,12 @@ def _named(section: rail.Section) -> str:
     return f"{name}, {section.track}" if section.track else name
 
 
-def _rail(group: rail.Group, job: Job, book: Book) -> RailPlan:
+def _rail(group: rail.Group, job: Job, book: Book, tell: Tell | None) -> RailPlan:
     of, supply = _named(group.section), job.supply
     try:
         asked = rail.supply_input(group, supply)
         # two rules tell of one layout, and nothing of a takeoff takes longer than to find it
-        layout = lay(asked)
+        layout = lay(asked, tell)
         made = rail_supply.counted(asked, layout)
         book.enter(rail_supply.RULE, of, asked, made)
         where = rail.layout_input(asked, supply)
@@ -266,7 +269,9 @@ def _regulated(
             book.ask_once(regulation.RULE, _named(group.section), question)
 
 
-def _stability(job: Job, book: Book) -> tuple[tuple[stability.TrackStability, ...], temperature_range.TemperatureRangeInput]:
+def _stability(
+    job: Job, book: Book, tell: Tell | None
+) -> tuple[tuple[stability.TrackStability, ...], temperature_range.TemperatureRangeInput]:
     """Return what is found of each segment's track, and the question of the range that follows from it."""
     plain = safety.range_input(job.temperatures)
     if job.stability is None:
@@ -275,7 +280,7 @@ def _stability(job: Job, book: Book) -> tuple[tuple[stability.TrackStability, ..
     rows = []
     questions = stability.asked(job, job.stability, job.temperatures, neutral)
     with below("stability"):
-        for question in questions:
+        for question in told(questions, "stability", tell):
             found = book.ask_once(stability.RULE, question.segment.name, question.given)
             rows.append(stability.row(question, found))
     allowed = stability.least_allowed(rows)
@@ -300,12 +305,14 @@ def _changes(job: Job, terms: Mapping[str, ItemTerms], lines: tuple[JobLine, ...
     )
 
 
-def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
+def take_off(job: Job, terms: Mapping[str, ItemTerms], tell: Tell | None = None) -> Done:
     """Answer a whole job.
 
     Args:
         job: the job.
         terms: how each item is ordered, by its id.
+        tell: is told how far the work has come, in stages `segments`, `rail` (for each plan of rail), `stability`
+            and `bill`.
 
     Raises:
         RefusedError: a part of the job contradicts itself or another, or a rule refuses what it is given.
@@ -315,7 +322,7 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
     parts = parts_of(job)
     again = _anchors_again(parts, book)
     summaries = []
-    for position, part in enumerate(parts):
+    for position, part in enumerate(told(parts, "segments", tell)):
         with below("segments", position):
             summaries.append(_segment(part, again.get(position), book, gang))
     own_items.check(job, [working.found for working in book.workings if working.rule is custom.RULE])
@@ -327,12 +334,14 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms]) -> Done:
     groups = rail.groups_of(job)
     if not groups and all(segment.new.joints is None for segment in job.segments):
         raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
-    plans = tuple(_rail(group, job, book) for group in groups)
-    hot_track, range_asked = _stability(job, book)
+    plans = tuple(_rail(group, job, book, tell) for group in groups)
+    hot_track, range_asked = _stability(job, book, tell)
     with below("temperatures"):
         laying_range = book.ask(temperature_range.RULE, "", range_asked)
         plans_safe = tuple(_safety(group, plan, job, laying_range, book) for group, plan in zip(groups, plans, strict=True))
     _regulated(groups, job, parts, laying_range, book)
+    if tell is not None:
+        tell("bill", 0, 1)
     # layouts and train loads repeat no line of the supply, so every line of every answer is in the bill once
     book.weigh(masses.masses_of(job, terms, book.bill))
     lines = tuple(book.lines)
