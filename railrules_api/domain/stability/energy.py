@@ -14,7 +14,7 @@ def buckling_energy(*, path: BucklingPath, temperature_rise: float) -> float:
     `U = E_unstable - E_stable`, both read off the path by linear interpolation between its points. Zero at the upper rise,
     largest at the lower rise. Below the first rise of the path the stable state is the track at rest with `E = 0`.
 
-    Source: the notion is that of ORD-13/16, from memory; the energy is derived here, see `lobes.integrate`.
+    Source: the notion is that of ORD-13/16, from memory; the energy is derived here, see `balance`.
 
     Args:
         path: a path that snaps through.

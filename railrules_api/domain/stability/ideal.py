@@ -258,18 +258,20 @@ def _lowest_length(beam: _Beam, constants: ModeConstants) -> float:
     """Return the length at which the far force of a mode is lowest [m]."""
     from scipy.optimize import brentq  # noqa: PLC0415
 
-    def slope(log_length: float) -> float:
-        length = math.exp(log_length)
-        ratio = _feed_ratio(beam, constants, length)
-        root = math.sqrt(1.0 + ratio)
-        growth = constants.length_factor * beam.slip * length * (ratio / (1.0 + root) + 2.5 * ratio / root)
-        return growth - 2.0 * constants.force * beam.bending / length**2
-
+    # Pure numbers, so that the units of the question leave no trace: lengths over that for an infinite longitudinal
+    # resistance, which solves `growth = force` for a small ratio.
     stiff = 2.0 * constants.force * beam.bending**3
     stiff /= 3.0 * constants.feed_in * constants.length_factor * beam.axial * beam.resistance**2
+    stiff = math.sqrt(math.sqrt(math.sqrt(stiff)))
+    unit = _feed_ratio(beam, constants, stiff)
+
+    def slope(log_length: float) -> float:
+        length = math.exp(log_length)
+        root = math.sqrt(1.0 + unit * length**5)
+        return length**8 * (2.0 / (1.0 + root) + 5.0 / root) - 6.0
+
     # Half and twice: the root may sit on the lower bound itself when the longitudinal resistance is very large.
-    low = math.log(stiff) / 8.0 - math.log(2.0)
-    high = low + 2.0 * math.log(2.0)
+    low, high = -math.log(2.0), math.log(2.0)
     while slope(high) <= 0.0:
         high += math.log(2.0)
-    return math.exp(float(brentq(slope, low, high, xtol=1e-13, rtol=1e-14)))
+    return stiff * math.exp(float(brentq(slope, low, high, xtol=1e-15, rtol=1e-15)))

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from itertools import groupby
+from typing import NamedTuple
 
-from railrules_api.domain.errors import refuse
+from railrules_api.domain.errors import RefusedError, refuse
 from railrules_api.domain.stability._inputs import require_not_negative, require_positive
-from railrules_api.domain.stability.lobes import Line, integrate
+from railrules_api.domain.stability.balance import Balance
+from railrules_api.domain.stability.lobes import Line
 from railrules_api.domain.stability.results import (
     BuckleShape,
     BucklingPath,
@@ -15,11 +16,10 @@ from railrules_api.domain.stability.results import (
     LongitudinalRestraint,
     PathKind,
 )
-from railrules_api.domain.stability.trace import Point, solve, trace
+from railrules_api.domain.stability.trace import Point, at, trace
 
 _LEAST_FALL = 2e-3  # share by which the rise must fall after a peak; less is a corner where the lobes change
-_FLAT = 1e-4  # share by which the rise differs between the points around a turn that need no search
-_STIFFEST = 2.0  # `psi b` up to which the force in a buckle restrained throughout is even enough
+_FLAT = 1e-4  # share by which the rise may differ beside a turn that the search cannot find
 _FEWEST_POINTS = 3  # a turning point needs a point on either side
 _HALF_LOBES = {BuckleShape.ONE_LOBE: 1, BuckleShape.THREE_LOBES: 2}
 _STRAIGHT_CEILING = 3.0  # a straight track's path begins at this multiple of its lower rise
@@ -41,9 +41,10 @@ def defect_path(  # noqa: PLR0913 - one keyword for each physical input
 ) -> BucklingPath:
     """Return the equilibrium path of a track with one line defect, and its upper and lower buckling rise.
 
-    `EI w'''' + P (w'' + w0'') = P/R - F sign(w)`, `w0 = d (1 - (x/a)^2)^2`, ends free to find their place;
-    `dT = P / (EA alpha) + Z psi / (alpha (1 + psi b))`, `Z = int_0^b (w'^2/2 + w' w0' + w/R) dx`,
-    `psi = sqrt(k / EA)` (restraint outside the buckle; see `lobes.integrate` for restraint throughout). `EI = 2 E I`
+    `EI w'''' + (N (w' + w0'))' = N/R - F sign(w)`, `w0 = d (1 - (x/a)^2)^2`, ends free to find their place;
+    `N = EA alpha dT - EA e`, `e = u' + z`, `z = w'^2/2 + w' w0' + w/R`, `EA e' = k u`, all from one potential, see
+    `balance`. With restraint outside the buckle only `e' = 0` in it, so that `N` is even and
+    `dT = N / (EA alpha) + Z psi / (alpha (1 + psi b))`, `Z = int_0^b z dx`, `psi = sqrt(k / EA)`. `EI = 2 E I`
     and `EA = 2 E A`; turning stiffness of the fastenings is left out; lateral resistance is constant.
 
     The upper rise is the first maximum of the rise along the path, the lower rise the smallest value after it. A fall of
@@ -69,7 +70,7 @@ def defect_path(  # noqa: PLR0913 - one keyword for each physical input
     Raises:
         RefusedError: for an input that is not finite or not above zero (amplitude and curvature may be zero), and when
             the load of the curve overcomes the lateral resistance before the track can buckle, when restraint throughout
-            is too stiff for the model (`psi b > 2`), or when a turning point cannot be found.
+            is so stiff that the path is lost before its lower rise, or when a turning point cannot be found.
     """
     require_positive(
         elastic_modulus=elastic_modulus,
@@ -81,133 +82,146 @@ def defect_path(  # noqa: PLR0913 - one keyword for each physical input
         defect_half_length=defect_half_length,
     )
     require_not_negative(defect_amplitude=defect_amplitude, curvature=curvature)
+    bending, axial = 2.0 * elastic_modulus * second_moment, 2.0 * elastic_modulus * area
+    length = math.cbrt(bending / lateral_resistance)
+    scale = _Scale(length=length, force=lateral_resistance * length, heating=axial * expansion_coefficient)
     line = Line(
-        bending=2.0 * elastic_modulus * second_moment,
-        axial=2.0 * elastic_modulus * area,
-        expansion=expansion_coefficient,
-        resistance=lateral_resistance,
-        stiffness=longitudinal_stiffness,
-        amplitude=defect_amplitude,
-        reach=defect_half_length,
-        curvature=curvature,
+        axial=axial / scale.force,
+        decay=math.sqrt(longitudinal_stiffness / axial) * length,
+        amplitude=defect_amplitude / length,
+        reach=defect_half_length / length,
+        curvature=curvature * length,
         lobes=_HALF_LOBES[shape],
         inner_restraint=restraint is LongitudinalRestraint.THROUGHOUT,
     )
     points = trace(line)
     if len(points) < _FEWEST_POINTS:
         raise refuse("curvature", reason="the load of the curve leaves no buckle of this shape", value=curvature)
-    decay = math.sqrt(line.stiffness / line.axial)
-    if line.inner_restraint and decay * points[-1].shape.half_length > _STIFFEST:
+    found = _assemble(points, scale)
+    if found.lower is not None and found.lower.deflection == found.points[-1].deflection:
         raise refuse(
             "longitudinal_stiffness",
-            reason="so stiff a restraint in the buckle makes the force in it too uneven for this model",
+            reason="with so stiff a restraint the path cannot be followed as far as its lower rise",
             value=longitudinal_stiffness,
         )
-    return _assemble(points)
+    return found
 
 
-def _assemble(points: list[Point]) -> BucklingPath:
-    onset = _onset(points[0].line)
-    values = [*onset, *(part for group in _groups(points) for part in _values(group))]
-    rises = [value.temperature_rise for value in values]
-    top = _first_peak(rises)
+class _Scale(NamedTuple):
+    """What turns the pure numbers of a path into quantities.
+
+    Attributes:
+        length: `(EI/F)^(1/3)` [m].
+        force: `(EI F^2)^(1/3)` [N].
+        heating: `EA alpha`, force far from the buckle for each kelvin of rise [N/K].
+    """
+
+    length: float
+    force: float
+    heating: float
+
+    def equilibrium(self, point: Point) -> Equilibrium:
+        balance = point.balance
+        return Equilibrium(
+            temperature_rise=balance.far_force * self.force / self.heating,
+            deflection=point.deflection * self.length,
+            buckled_force=balance.middle_force * self.force,
+            half_length=balance.half_length * self.length,
+            lobes=2 * point.line.lobes - 1,
+            take_up=balance.take_up * self.length,
+            energy=balance.energy * self.force * self.length,
+        )
+
+
+def _assemble(points: list[Point], scale: _Scale) -> BucklingPath:
+    line = points[0].line
+    onset = _onset(points[0])
+    every = [*onset, *points]
+    top = _first_peak(every)
     upper = lower = None
     kind = PathKind.PROGRESSIVE
     if top is not None:
-        low = min(range(top, len(rises)), key=rises.__getitem__)
-        lower = _turn(points, low - len(onset), sign=1.0)
-        kind = PathKind.NO_DEFECT if points[0].line.amplitude == 0.0 else PathKind.UPPER_BEYOND_PATH
+        low = min(range(top, len(every)), key=lambda index: every[index].balance.far_force)
+        lower = _turn(points, low - len(onset))
+        kind = PathKind.NO_DEFECT if line.amplitude == 0.0 else PathKind.UPPER_BEYOND_PATH
         if top > 0:
-            upper = _turn(points, top - len(onset), sign=-1.0)
+            upper = _turn(points, top - len(onset))
         elif onset:
-            upper = values[0]
+            upper = onset[0]
         if upper is not None:
             kind = PathKind.SNAP_THROUGH
     if kind is PathKind.NO_DEFECT and lower is not None:
-        values = [value for value in values if value.temperature_rise < _STRAIGHT_CEILING * lower.temperature_rise]
-    line = points[0].line
-    shift = line.resistance / (line.curvature * line.axial * line.expansion) if line.curvature > 0.0 else None
-    return BucklingPath(kind=kind, upper=upper, lower=lower, points=tuple(values), curve_shift_rise=shift)
+        ceiling = _STRAIGHT_CEILING * lower.balance.far_force
+        every = [point for point in every if point.balance.far_force < ceiling]
+    return BucklingPath(
+        kind=kind,
+        upper=None if upper is None else scale.equilibrium(upper),
+        lower=None if lower is None else scale.equilibrium(lower),
+        points=tuple(map(scale.equilibrium, every)),
+        curve_shift_rise=scale.force / (line.curvature * scale.heating) if line.curvature > 0.0 else None,
+    )
 
 
-def _onset(line: Line) -> list[Equilibrium]:
+def _onset(first: Point) -> list[Point]:
     """Return the state in which movement sets in, `P = F / (4 d/a^2 + 1/R)`; nothing where a path begins otherwise."""
+    line = first.line
     if line.lobes > 1 or line.amplitude == 0.0:
         return []
-    force = line.resistance / (4.0 * line.amplitude / line.reach**2 + line.curvature)
-    return [
-        Equilibrium(
-            temperature_rise=force / (line.axial * line.expansion),
-            deflection=0.0,
-            buckled_force=force,
-            half_length=0.0,
-            lobes=1,
-            take_up=0.0,
-            energy=0.0,
-        )
-    ]
+    force = 1.0 / (4.0 * line.amplitude / line.reach**2 + line.curvature)
+    return [Point(line, 0.0, first.shape, Balance(force, force, 0.0, 0.0, 0.0, 0.0, 0.0))]
 
 
-def _first_peak(rises: list[float]) -> int | None:
+def _first_peak(points: list[Point]) -> int | None:
     """Return where the rise first turns down by more than the corner of a change of lobes could feign; None if never."""
+    forces = [point.balance.far_force for point in points]
     best = 0
-    for index, rise in enumerate(rises):
-        if rise >= rises[best]:
+    for index, force in enumerate(forces):
+        if force >= forces[best]:
             best = index
-        elif rise < rises[best] * (1.0 - _LEAST_FALL):
+        elif force < forces[best] * (1.0 - _LEAST_FALL):
             return best
     return None
 
 
-def _groups(points: list[Point]) -> list[list[Point]]:
-    """Return the points in runs that solve one and the same problem."""
-    return [list(group) for _, group in groupby(points, key=lambda point: point.line)]
+def _turn(points: list[Point], index: int) -> Point:
+    """Return the turning point of the rise beside a point: where its slope over the deflection is zero.
 
-
-def _values(group: list[Point]) -> list[Equilibrium]:
-    """Return the equilibria of points that solve one and the same problem."""
-    found = integrate(group[0].line, [point.shape for point in group])
-    return [
-        Equilibrium(
-            temperature_rise=float(found.rise[index]),
-            deflection=point.deflection,
-            buckled_force=float(found.force[index]),
-            half_length=point.shape.half_length,
-            lobes=2 * point.line.lobes - 1,
-            take_up=float(found.take_up[index]),
-            energy=float(found.energy[index]),
-        )
-        for index, point in enumerate(group)
-    ]
-
-
-def _turn(points: list[Point], index: int, *, sign: float) -> Equilibrium:
-    """Return the turning point of the rise between the neighbours of a point: a minimum for sign 1, else a maximum."""
-    from scipy.optimize import minimize_scalar  # noqa: PLC0415
+    Where the number of lobes changes the rise may have a corner: a point whose slope has the same sign as that of its
+    neighbours with as many lobes is a corner itself.
+    """
+    from scipy.optimize import brentq  # noqa: PLC0415
 
     centre = points[index]
-    # Where the number of lobes changes the rise may have a corner; the search stays on the point's own side of it.
-    near = [point for point in points[max(index - 1, 0) : index + 2] if point.line == centre.line]
+    beside = [
+        point
+        for point in points[max(index - 1, 0) : index + 2]
+        if point.line == centre.line and point.balance.slope * centre.balance.slope < 0.0
+    ]
+    if not beside:
+        return centre
+    ends = (centre, beside[0])
+    seen = {math.log(point.deflection): point for point in ends}
 
-    def state(log_deflection: float) -> Equilibrium:
-        deflection = math.exp(log_deflection)
-        shape = next(filter(None, (solve(centre.line, deflection, point.shape) for point in (centre, *near))), None)
-        if shape is None:
-            raise refuse(
-                "defect_half_length",
-                reason="with a defect of this shape a turning point of the rise cannot be found by this model",
-                value=centre.line.reach,
-            )
-        return _values([Point(centre.line, deflection, shape)])[0]
+    def slope(log_deflection: float) -> float:
+        if log_deflection not in seen:
+            deflection = math.exp(log_deflection)
+            found = next(filter(None, (at(centre.line, deflection, point.shape) for point in ends)), None)
+            if found is None:
+                raise refuse(
+                    "defect_half_length",
+                    reason="with a defect of this shape a turning point of the rise cannot be found by this model",
+                    value=centre.line.reach,
+                )
+            seen[log_deflection] = found
+        return seen[log_deflection].balance.slope
 
-    around = [value.temperature_rise for value in _values(near)]
-    # So flat a turn needs no search; it lies at deflections of micrometres, where round-off would defeat one.
-    if max(around) - min(around) <= _FLAT * max(around):
-        return _values([centre])[0]
-    found = minimize_scalar(
-        lambda place: sign * state(place).temperature_rise,
-        bounds=(math.log(near[0].deflection), math.log(near[-1].deflection)),
-        method="bounded",
-        options={"xatol": 1e-4},
-    )
-    return state(float(found.x))
+    low, high = sorted(seen)
+    try:
+        place = float(brentq(slope, low, high, xtol=1e-13, rtol=1e-14))
+    except RefusedError:
+        # A turn at movements of less than a micrometre is defeated by round-off; it is flat, so that no search is needed.
+        forces = [point.balance.far_force for point in ends]
+        if max(forces) - min(forces) > _FLAT * max(forces):
+            raise
+        return centre
+    return min(seen.items(), key=lambda item: abs(item[0] - place))[1]

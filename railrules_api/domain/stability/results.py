@@ -46,7 +46,7 @@ class Equilibrium:
     Attributes:
         temperature_rise: above the neutral temperature [K].
         deflection: movement at the middle of the defect, the defect itself not counted; zero where movement begins [m].
-        buckled_force: compression inside the buckle, both rails [N].
+        buckled_force: compression at the middle of the buckle, both rails [N].
         half_length: half of the buckle's length, all lobes counted [m].
         lobes: number of lobes of the whole buckle.
         take_up: rail length taken up by one half of the buckle [m].

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
-from itertools import pairwise
+from itertools import dropwhile, pairwise, takewhile
 from typing import TYPE_CHECKING
 
-from railrules_api.domain.stability.lobes import Line, Shape, integrate, mismatch
+from railrules_api.domain.stability.balance import Balance, settle
+from railrules_api.domain.stability.lobes import Line, Shape, mismatch
 from railrules_api.domain.stability.modes import half_shape, mode_constants
 
 if TYPE_CHECKING:
@@ -20,7 +21,7 @@ _STEP = 0.8  # ratio of neighbouring deflections on the way down
 _SMALLEST_STEP = 0.97  # a path that needs finer steps than this has come to its end
 _BEYOND_LOWER = 2.5  # how far above the straight track's deflection at the lower rise a path ends
 _FIRST_DEFLECTION = 2e-4  # of the amplitude of the defect: where a path begins, if not lower by the next line
-_FIRST_OF_ONSET = 5e-3  # of the deflection at which the beam's own stiffness tells, see `_first_deflection`
+_FIRST_OF_ONSET = 1e-3  # of the deflection at which the beam's own stiffness tells, see `_first_deflection`
 _START_OVER_DEFECT = 20.0  # at this deflection the defect hardly matters, the straight track's shape is a sure start
 _BISECTIONS = 8  # of the gap below the three-lobe part of a path
 _CORNER = 1e-3  # share by which the rise of one lobe may exceed that of three where they meet
@@ -34,12 +35,14 @@ class Point:
     Attributes:
         line: the problem it solves; its number of lobes may differ along a path.
         deflection: at the middle [m].
-        shape: the unknowns.
+        shape: of an even force.
+        balance: what is read off it, uneven as the force may be.
     """
 
     line: Line
     deflection: float
     shape: Shape
+    balance: Balance
 
 
 def trace(line: Line) -> list[Point]:
@@ -49,18 +52,20 @@ def trace(line: Line) -> list[Point]:
     met the main one: a stretch of track between them is at rest, and the three-lobe shape would move it against its
     resistance. There the main lobe stands alone, so the path goes on as a one-lobe path.
     """
-    points = [Point(line, deflection, shape) for deflection, shape in _walk(line)]
-    if not points:
-        return []
-    held = [bool(value) for value in integrate(line, [point.shape for point in points]).holds]
+    points = _settled(line, list(_walk(line)))
     # A curve may be unable to stand the rises of the largest deflections; the path then ends before them.
-    first = held.index(True) if True in held else len(held)
-    last = next((index for index in range(first, len(held)) if not held[index]), len(held))
-    kept = points[first:last]
-    if kept and line.lobes > 1 and line.amplitude > 0.0:
+    after = dropwhile(lambda point: point is None, points)
+    kept = [point for point in takewhile(lambda point: point is not None, after) if point is not None]
+    # Three lobes that lead all the way down leave nothing to the main one alone.
+    if kept and line.lobes > 1 and line.amplitude > 0.0 and kept[-1].deflection > _first_deflection(line):
         kept.extend(_alone(kept[-1]))
     kept.reverse()
     return kept
+
+
+def _settled(line: Line, found: list[tuple[float, Shape]]) -> list[Point | None]:
+    balances = settle(line, [deflection for deflection, _ in found], [shape for _, shape in found]) if found else []
+    return [None if balance is None else Point(line, *one, balance) for one, balance in zip(found, balances, strict=True)]
 
 
 def _alone(last: Point) -> list[Point]:
@@ -68,38 +73,40 @@ def _alone(last: Point) -> list[Point]:
     line = last.line
     found: list[Point] = []
     low, high = math.log(last.deflection) + 2.0 * math.log(_STEP), math.log(last.deflection)
-    guess = last.shape
+    end = last
     for _ in range(_BISECTIONS):
         middle = (low + high) / 2.0
-        shape = solve(line, math.exp(middle), guess)
-        if shape is not None and bool(integrate(line, [shape]).holds[0]):
-            high, guess = middle, shape
+        point = at(line, math.exp(middle), end.shape)
+        if point is not None:
+            high, end = middle, point
         else:
             low = middle
-    if guess is not last.shape:
-        last = Point(line, math.exp(high), guess)
-        found.append(last)
-    shape = last.shape
+    if end is not last:
+        found.append(end)
+    share = 1.0 - max(end.shape.nodes)
     alone = replace(line, lobes=1)
-    share = 1.0 - max(shape.nodes)
-    start = Shape(shape.angle * share, shape.half_length * share, ())
-    first = solve(alone, last.deflection * 0.999, start)
+    start = Shape(end.shape.angle * share, end.shape.half_length * share, ())
+    first = solve(alone, end.deflection * 0.999, start)
     if first is None:
         return found
-    points = [Point(alone, deflection, one) for deflection, one in _down(alone, last.deflection * 0.999, first)]
-    values = integrate(alone, [point.shape for point in points])
-    rises, holds = values.rise.tolist(), values.holds.tolist()
+    points = [point for point in _settled(alone, list(_down(alone, end.deflection * 0.999, first))) if point is not None]
+    forces = [point.balance.far_force for point in points]
     begin = 0
-    if len(rises) == 1 or rises[0] > rises[1]:
+    if len(forces) == 1 or forces[0] > forces[1]:
         # A lobe alone that leaves out what the sides have moved already needs a rise too high: no peak may come of that.
-        corner = float(integrate(line, [shape]).rise[0])
-        begin = next((index for index, rise in enumerate(rises) if rise <= corner * (1.0 + _CORNER)), len(rises))
-    found.extend(point for point, good in zip(points[begin:], holds[begin:], strict=True) if good)
-    return found
+        corner = end.balance.far_force * (1.0 + _CORNER)
+        begin = next((index for index, force in enumerate(forces) if force <= corner), len(forces))
+    return found + points[begin:]
+
+
+def at(line: Line, deflection: float, guess: Shape) -> Point | None:
+    """Return the equilibrium with the given deflection that lies near a guess; None when there is none."""
+    shape = solve(line, deflection, guess)
+    return None if shape is None else _settled(line, [(deflection, shape)])[0]
 
 
 def solve(line: Line, deflection: float, guess: Shape) -> Shape | None:
-    """Return the equilibrium with the given deflection at the middle that lies near a guess; None when there is none."""
+    """Return the shape under an even force, with a deflection at the middle, that lies near a guess; None if there is none."""
     from scipy.optimize import root  # noqa: PLC0415
 
     # Unknowns of order one; the logarithm keeps the length above zero whatever the solver tries.
@@ -123,45 +130,43 @@ def _shape(guess: Shape, unknowns: list[float]) -> Shape:
 
 
 def _straight(line: Line, deflection: float) -> Shape:
-    """Return the shape of a straight, perfect track at a deflection: `w = k4 F L^4 / EI`."""
+    """Return the shape of a straight, perfect track at a deflection: `w = k4 L^4`."""
     mode = 1 if line.lobes == 1 else 3
     half = half_shape(mode)
     constants = mode_constants(mode)
-    length = (deflection * line.bending / (constants.deflection * line.resistance)) ** 0.25
+    length = (deflection / constants.deflection) ** 0.25
     nodes = () if half.node is None else (half.node / half.middle,)
     return Shape(half.middle, constants.whole_length * length / 2.0, nodes)
 
 
 def _lower_scale(line: Line) -> float:
-    """Return about how far a straight track has moved at its lower rise [m].
+    """Return about how far a straight track has moved at its lower rise.
 
-    Minimum of `EI angle^2 / b^2 + EA Z psi / (1 + psi b)` with `Z` growing as `b^7`, for small and for large `psi b`;
+    Minimum of `angle^2 / b^2 + EA Z psi / (1 + psi b)` with `Z` growing as `b^7`, for small and for large `psi b`;
     the larger length of the two.
     """
     mode = 1 if line.lobes == 1 else 3
     constants = mode_constants(mode)
     angle = half_shape(mode).middle
     ratio = constants.whole_length / 2.0
-    growth = line.axial * constants.shortening / 2.0 * (line.resistance / line.bending) ** 2 / ratio**7
-    decay = math.sqrt(line.stiffness / line.axial)
-    weak = math.pow(2.0 * line.bending * angle**2 / (7.0 * growth * decay), 1.0 / 9.0)
-    stiff = math.pow(2.0 * line.bending * angle**2 / (6.0 * growth), 1.0 / 8.0)
+    growth = line.axial * constants.shortening / 2.0 / ratio**7
+    weak = math.pow(2.0 * angle**2 / (7.0 * growth * line.decay), 1.0 / 9.0)
+    stiff = math.pow(2.0 * angle**2 / (6.0 * growth), 1.0 / 8.0)
     length = max(weak, stiff) / ratio
-    return constants.deflection * line.resistance * length**4 / line.bending
+    return constants.deflection * length**4
 
 
 def _first_deflection(line: Line) -> float:
-    """Return where a path begins [m].
+    """Return where a path begins.
 
     Movement sets in when the curvature of the defect and of the line turn the force into the resistance,
-    `P = F / (4 d/a^2 + 1/R)`. A buckle as long as the beam's own length at that force, `sqrt(EI/P)`, moves by about
-    `F EI / P^2`; the upper rise lies within a few powers of ten of the smaller of that and the amplitude.
+    `P = 1 / (4 d/a^2 + 1/R)`. A buckle as long as the beam's own length at that force, `1/sqrt(P)`, moves by about
+    `1/P^2`; the upper rise lies within a few powers of ten of the smaller of that and the amplitude.
     """
     if line.amplitude == 0.0:
         return _lower_scale(line) / 100.0
-    onset = line.resistance / (4.0 * line.amplitude / line.reach**2 + line.curvature)
-    own = line.resistance * line.bending / onset**2
-    return min(_FIRST_DEFLECTION * line.amplitude, _FIRST_OF_ONSET * own)
+    onset = 1.0 / (4.0 * line.amplitude / line.reach**2 + line.curvature)
+    return min(_FIRST_DEFLECTION * line.amplitude, _FIRST_OF_ONSET / onset**2)
 
 
 def _walk(line: Line) -> Iterator[tuple[float, Shape]]:
