@@ -20,8 +20,6 @@ from railrules_api.units import UNITS
 
 CASES = Path(__file__).parent.parent / "checks"
 TWELVE = 1e-12
-SEARCHED = {"length", "whole_length", "deflection", "moment", "slip_length", "half_length", "energy", "buckled_force"}
-"""Of the lowest state of a mode: found by search, so that its place is known to half the digits of the rise there."""
 
 
 @cache
@@ -52,8 +50,7 @@ def found(service: Service, rule: str, body: dict[str, Any]) -> Any:
 def apart(one: Any, other: Any, path: str = "") -> list[str]:
     """Return where two results differ by more than the twelfth digit."""
     if isinstance(one, float) and isinstance(other, float):
-        loose = path.rsplit(".", 1)[-1] in SEARCHED
-        close = math.isclose(one, other, rel_tol=1e-5 if loose else TWELVE, abs_tol=1e-18)
+        close = math.isclose(one, other, rel_tol=TWELVE, abs_tol=1e-18)
         return [] if close else [f"{path}: {one!r} {other!r}"]
     if isinstance(one, Amount):
         return apart(one.value, other.value, path)

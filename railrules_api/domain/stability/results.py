@@ -22,7 +22,7 @@ class LongitudinalRestraint(StrEnum):
     OUTSIDE = "outside"
     """Outside the buckle only, so that the force in the buckle is constant. The form of ORD-13/16, Appendix A."""
     THROUGHOUT = "throughout"
-    """Everywhere, the buckle included. Derived here."""
+    """Everywhere, the buckle included, so that the force is least at its middle. Derived here, see `balance`."""
 
 
 class PathKind(StrEnum):

@@ -121,7 +121,9 @@ class PathPoint:
 
     deflection: Annotated[float, Field("Movement at the middle, the defect not counted.", kind=Kind.LENGTH, answer=SMALL)]
     temperature_rise: Annotated[float, Field("Rise above neutral.", kind=Kind.TEMPERATURE_CHANGE)]
-    buckled_force: Annotated[float, Field("Force in the buckle, both rails, compression positive.", kind=Kind.FORCE)]
+    buckled_force: Annotated[
+        float, Field("Force at the middle of the buckle, both rails, compression positive.", kind=Kind.FORCE)
+    ]
     half_length: Annotated[float, Field("Half of the buckle's length.", kind=Kind.LENGTH)]
     lobes: Annotated[int, Field("Lobes of the buckle.")]
     energy: Annotated[float, Field("Energy above that of the unbuckled track at this rise.", kind=Kind.ENERGY)]
