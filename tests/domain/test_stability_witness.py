@@ -1,6 +1,6 @@
 """Agreement with a finite-element model on twenty-four straight tracks and nine curves.
 
-What was seen: the three-lobe model with restraint throughout lies within 0.2 per cent of the elements' lower rise and, but for
+What was seen: the three-lobe model with restraint throughout lies within 0.1 per cent of the elements' lower rise and, but for
 the tracks whose upper state is at a movement of a millimetre or so, within 1 per cent of their upper rise. There the
 elements are lower by up to 4 per cent because their resistance needs some tenths of a millimetre to build up; less
 smoothing brings them closer. The one-lobe model is higher by 2 to 8 per cent at the upper and 1 to 3 per cent at the lower rise,
@@ -122,7 +122,7 @@ def test_three_lobes_with_restraint_throughout(case: Case) -> None:
     found = path(case, BuckleShape.THREE_LOBES, LongitudinalRestraint.THROUGHOUT)
     upper, lower = over_witness(found, witness(element_track(case)))
     assert found.upper is not None
-    assert 0.0 < lower < 0.002
+    assert 0.0 < lower < 0.001
     assert 0.0 < upper < (0.01 if found.upper.deflection > 0.005 else 0.04)
 
 

@@ -4170,7 +4170,7 @@ class PathPoint(Answered, frozen=True, kw_only=True):
     Attributes:
         deflection: Movement at the middle, the defect not counted.
         temperature_rise: Rise above neutral.
-        buckled_force: Force in the buckle, both rails, compression positive.
+        buckled_force: Force at the middle of the buckle, both rails, compression positive.
         half_length: Half of the buckle's length.
         lobes: Lobes of the buckle.
         energy: Energy above that of the unbuckled track at this rise.
