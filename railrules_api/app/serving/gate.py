@@ -8,14 +8,15 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import time
-from dataclasses import dataclass, field
 from http import HTTPStatus
 from typing import TYPE_CHECKING, Any, Protocol, cast
 
 from railrules_api.api.edge import SETTLED, request_id_of, told, traceparent_of
-from railrules_api.app.serving import keys, logs
+from railrules_api.app.serving import logs
 from railrules_api.app.serving.admission import Lane, OverloadedError
-from railrules_api.app.serving.refusals import Headers, refusal
+from railrules_api.app.serving.entrance import check_header, check_key, whole_body
+from railrules_api.app.serving.exchange import Exchange, GoneError, RefusedError
+from railrules_api.app.serving.refusals import refusal
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -26,6 +27,7 @@ if TYPE_CHECKING:
     from railrules_api.app.serving.board import Part
     from railrules_api.app.serving.drain import Drain
     from railrules_api.app.serving.keys import Key
+    from railrules_api.app.serving.refusals import Headers
     from railrules_api.app.serving.settings import ServerSettings
     from railrules_api.app.serving.tracing import Tracing
 
@@ -47,59 +49,6 @@ class Table(Protocol):
     def is_probe(self, template: str) -> bool:
         """Tell whether a template is answered without a key, whatever the load."""
         ...
-
-
-class _RefusedError(Exception):
-    """A request that is answered here."""
-
-    def __init__(self, status: int, detail: str, event: str = "", extra: Headers | None = None) -> None:
-        super().__init__(detail)
-        self.status, self.detail, self.event, self.extra = status, detail, event, extra or []
-
-
-class _GoneError(Exception):
-    """The caller went away."""
-
-
-@dataclass(slots=True)
-class _Exchange:
-    """One request and what is known of its answer.
-
-    Attributes:
-        scope: of ASGI.
-        route: its route template.
-        receive: of ASGI.
-        send: of ASGI.
-        request_id: the caller's or a new one.
-        trace: trace context of the answer.
-        accept: its Accept header; empty for none.
-        started: when its header was there, on the performance counter.
-        key: whose key it came with.
-        span: of OpenTelemetry; None while none are made.
-        added: header fields of the answer besides those of the application.
-        status: of the answer, 0 while there is none.
-        sent: bytes of the answer.
-        body: bytes of the body.
-        has_body: whether its header announces one.
-        done: the answer is complete; what still comes is thrown away.
-    """
-
-    scope: Any
-    route: str
-    receive: Receive
-    send: Send
-    request_id: bytes
-    trace: bytes
-    accept: str
-    started: float
-    key: Key | None = None
-    span: Span | None = None
-    added: Headers = field(default_factory=list)
-    status: int = 0
-    sent: int = 0
-    body: int = 0
-    has_body: bool = False
-    done: bool = False
 
 
 class Gate:
@@ -152,21 +101,21 @@ class Gate:
         try:
             with self._current(exchange):
                 await self._answer(exchange)
-        except _RefusedError as refused:
+        except RefusedError as refused:
             await self._refuse(exchange, refused)
-        except _GoneError:
+        except GoneError:
             self.part.count("gone")
         except asyncio.CancelledError:
             raise
         except Exception as error:  # noqa: BLE001  whatever it is, the caller gets an answer and the worker goes on
             logs.line("failed", level="error", request_id=exchange.request_id.decode(), error=type(error).__name__)
             if not exchange.status:
-                await self._refuse(exchange, _RefusedError(500, "the service failed on this request; the fault is ours"))
+                await self._refuse(exchange, RefusedError(500, "the service failed on this request; the fault is ours"))
         finally:
             self.in_progress -= 1
             self._tell(exchange)
 
-    def _exchange(self, scope: Any, receive: Receive, send: Send) -> _Exchange:  # noqa: ANN401  an HTTP scope, which a union of types hides
+    def _exchange(self, scope: Any, receive: Receive, send: Send) -> Exchange:  # noqa: ANN401  an HTTP scope, which a union of types hides
         accept, has_body = b"", False
         for name, value in scope["headers"]:
             if name == b"accept":
@@ -177,7 +126,7 @@ class Gate:
         template = self.routes.template(scope["path"])
         span = self._span(scope, template, sent_trace)
         trace = (self.tracing.traceparent(span) if self.tracing and span else b"") or traceparent_of(sent_trace)
-        return _Exchange(
+        return Exchange(
             scope, template, receive, send, request_id_of(sent_id), trace, accept.decode("latin-1"), time.perf_counter(),
             has_body=has_body, span=span,
         )  # fmt: skip
@@ -191,12 +140,12 @@ class Gate:
             carried["tracestate"] = ",".join(states)
         return self.tracing.begin(scope["method"], template, scope["path"], scope.get("scheme", "http"), carried)
 
-    def _current(self, exchange: _Exchange) -> contextlib.AbstractContextManager[object]:
+    def _current(self, exchange: Exchange) -> contextlib.AbstractContextManager[object]:
         if self.tracing is None or exchange.span is None:
             return contextlib.nullcontext()
         return self.tracing.current(exchange.span)
 
-    def _tell(self, exchange: _Exchange) -> None:
+    def _tell(self, exchange: Exchange) -> None:
         seconds = time.perf_counter() - exchange.started
         self.part.observe(exchange.route, exchange.scope["method"], exchange.status, seconds)
         if self.tracing is not None and exchange.span is not None:
@@ -215,78 +164,27 @@ class Gate:
                 key=exchange.key.name if exchange.key else "",
             )
 
-    # ---------------------------------------------------------------- before the body
-
-    def _check_key(self, exchange: _Exchange) -> None:
-        sent = [value for name, value in exchange.scope["headers"] if name == b"authorization"]
-        key = keys.recognised(sent[0] if len(sent) == 1 else b"", self.keys)
-        if key is None:
-            asks = [(b"www-authenticate", b'Bearer realm="railrules"')]
-            raise _RefusedError(401, "send a key of this service as Authorization: Bearer KEY", "refused_key", asks)
-        exchange.key = key
-        if not key.open:
-            raise _RefusedError(403, "this key has been closed", "refused_key")
-        quota = keys.spend(key, self.part)
-        exchange.added += [
-            (b"ratelimit-policy", f'"default";q={quota.limit};w={keys.WINDOW}'.encode()),
-            (b"ratelimit", f'"default";r={max(0, quota.left)};t={quota.seconds}'.encode()),
-        ]
-        if quota.left < 0:
-            detail = "the requests of this key are used up for now; Retry-After says when to come again"
-            raise _RefusedError(429, detail, "refused_quota", [(b"retry-after", str(quota.seconds).encode())])
-
-    def _check_header(self, exchange: _Exchange, *, free: bool = False) -> None:
-        for name, value in exchange.scope["headers"]:
-            if name == b"content-encoding" and value.strip().lower() not in (b"", b"identity"):
-                reads = [(b"accept-encoding", b"identity")]
-                raise _RefusedError(415, "send the body as it is, without a content coding", extra=reads)
-            if name == b"content-length" and not free and int(value) > self.settings.max_body_bytes:
-                raise self._too_large()
-
-    def _too_large(self) -> _RefusedError:
-        detail = f"the request body is larger than the {self.settings.max_body_bytes} bytes that the service reads"
-        return _RefusedError(413, detail, "refused_too_large")
-
-    async def _body(self, exchange: _Exchange) -> bytes:
-        chunks: list[bytes] = []
-        try:
-            async with asyncio.timeout(self.settings.body_seconds):
-                while True:
-                    message: Any = await exchange.receive()
-                    if message["type"] == "http.disconnect":
-                        raise _GoneError
-                    chunks.append(message["body"])
-                    exchange.body += len(message["body"])
-                    if exchange.body > self.settings.max_body_bytes:
-                        raise self._too_large()
-                    if not message["more_body"]:
-                        exchange.has_body = False
-                        return b"".join(chunks)
-        except TimeoutError:
-            detail = f"the request body did not arrive within {self.settings.body_seconds:g} s"
-            raise _RefusedError(408, detail, "cut_body") from None
-
     # ---------------------------------------------------------------- the answer
 
-    async def _answer(self, exchange: _Exchange) -> None:
+    async def _answer(self, exchange: Exchange) -> None:
         path = exchange.scope["path"]
         if self.routes.is_probe(exchange.route):
             if self.drain.begun and exchange.route == READY:
-                raise _RefusedError(503, "the service is about to stop", extra=self._retry())
+                raise RefusedError(503, "the service is about to stop", extra=self._retry())
             await self._work(exchange, b"")
             return
         if self.keys:
-            self._check_key(exchange)
+            check_key(exchange, self.keys, self.part)
         if path in self.streams:
             await self._stream(exchange)
             return
         body = b""
         if exchange.has_body:
-            self._check_header(exchange)
-            body = await self._body(exchange)
+            check_header(exchange, self.settings.max_body_bytes)
+            body = await whole_body(exchange, self.settings)
             if body.count(b",") >= self.settings.max_items:
                 detail = f"the request body holds more than the {self.settings.max_items} values that the service reads"
-                raise _RefusedError(413, detail, "refused_too_large")
+                raise RefusedError(413, detail, "refused_too_large")
         heavy = len(body) > self.settings.thread_above_bytes or self.routes.is_slow(exchange.route, exchange.accept)
         lane = self.heavy if heavy else self.light
         await self._enter(lane)
@@ -303,11 +201,11 @@ class Gate:
             await lane.enter()
         except OverloadedError:
             detail = "the service has more work than it can do; Retry-After says when to come again"
-            raise _RefusedError(503, detail, "shed_queue_full_or_late", self._retry()) from None
+            raise RefusedError(503, detail, "shed_queue_full_or_late", self._retry()) from None
 
-    async def _stream(self, exchange: _Exchange) -> None:
+    async def _stream(self, exchange: Exchange) -> None:
         """Let a body through piece by piece. Its length is free, so it is the pace that is held to a limit."""
-        self._check_header(exchange, free=True)
+        check_header(exchange)
         await self._enter(self.stream_lane)
         settings, waited, loop = self.settings, 0.0, asyncio.get_running_loop()
 
@@ -335,7 +233,7 @@ class Gate:
     def _retry(self) -> Headers:
         return [(b"retry-after", str(self.settings.retry_seconds).encode())]
 
-    async def _work_apart(self, exchange: _Exchange, body: bytes) -> None:
+    async def _work_apart(self, exchange: Exchange, body: bytes) -> None:
         """Work an answer that runs in a thread and stop waiting when its time is over; it keeps its turn until it ends."""
         task = asyncio.create_task(self._work(exchange, body))
 
@@ -352,7 +250,7 @@ class Gate:
         asyncio.get_running_loop().call_later(self.settings.silence_seconds, self._still_late, task)
         if not exchange.status:
             detail = f"the answer was not ready within {self.settings.work_seconds:g} s"
-            await self._refuse(exchange, _RefusedError(503, detail, "shed_work_too_long", self._retry()))
+            await self._refuse(exchange, RefusedError(503, detail, "shed_work_too_long", self._retry()))
             return
         # an answer of lines has begun: it ends with a line that says so
         self.part.count("shed_work_too_long")
@@ -365,7 +263,7 @@ class Gate:
             logs.line("stuck", level="error")
             self.drain.begin()
 
-    async def _work(self, exchange: _Exchange, body: bytes) -> None:
+    async def _work(self, exchange: Exchange, body: bytes) -> None:
         asked = False
 
         async def receive() -> Any:  # noqa: ANN401  a message of ASGI
@@ -379,7 +277,7 @@ class Gate:
 
         await self._pass_on(exchange, receive)
 
-    async def _pass_on(self, exchange: _Exchange, receive: Receive) -> None:
+    async def _pass_on(self, exchange: Exchange, receive: Receive) -> None:
         """Ask the application. It answers with the request id and the trace that the log has, and sees no key."""
         kept = [item for item in exchange.scope["headers"] if item[0] != b"authorization"]
         scope = {**exchange.scope, "headers": kept, SETTLED: (exchange.request_id, exchange.trace)}
@@ -398,7 +296,7 @@ class Gate:
 
         await self.app(cast("Scope", scope), receive, send)
 
-    async def _send(self, exchange: _Exchange, message: Any) -> None:  # noqa: ANN401  a message of ASGI
+    async def _send(self, exchange: Exchange, message: Any) -> None:  # noqa: ANN401  a message of ASGI
         if message["type"] == "http.response.start":
             exchange.status = message["status"]
             headers = [*message["headers"], *exchange.added]
@@ -409,7 +307,7 @@ class Gate:
             exchange.sent += len(message.get("body", b""))
         await exchange.send(message)
 
-    async def _refuse(self, exchange: _Exchange, refused: _RefusedError) -> None:
+    async def _refuse(self, exchange: Exchange, refused: RefusedError) -> None:
         if refused.event:
             self.part.count(refused.event)
         carried = [(b"x-request-id", exchange.request_id), (b"traceparent", exchange.trace)]
@@ -423,7 +321,7 @@ class Gate:
             await self._linger(exchange)
             await self._send(exchange, {"type": "http.response.body", "body": b"", "more_body": False})
 
-    async def _linger(self, exchange: _Exchange) -> None:
+    async def _linger(self, exchange: Exchange) -> None:
         """Read on for a moment: closing on unread bytes would reset the connection and take the answer with it."""
         if any(name == b"expect" for name, _ in exchange.scope["headers"]):
             return  # it waits to be told to go on, and it is not
