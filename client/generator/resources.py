@@ -29,9 +29,9 @@ ERRORS = {
 _OWN_FAULT = (405, 406, 415)
 """Statuses that only a fault of the client itself can bring about: not worth a line in every docstring."""
 _LONGEST = 100
-_RESERVED = {"timeout", "retries", "headers", "request_id", "on_response", "progress", "self"}
+_RESERVED = {"timeout", "retries", "headers", "request_id", "idempotency_key", "on_response", "progress", "self"}
 _PROGRESS = "True for a bar (the extra `progress`), or a function that is told how far the work has come."
-_OPTIONS = "settings of this call alone: timeout, retries, headers, request_id, on_response."
+_OPTIONS = "settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response."
 _ALSO = {"rail_sections": "sections"}
 """Resources that go by a shorter name as well, the one that is used at work."""
 _COMFORTS = {"takeoffs": "Takeoffs"}

@@ -23,6 +23,8 @@ class CallOptions(TypedDict, total=False):
         retries: how often a call that failed in passing is repeated.
         headers: further request headers.
         request_id: name of the call in the logs of both sides, instead of a random one.
+        idempotency_key: name of a calculation for whoever stands between, the same in every attempt; left out, the SHA-256 of
+            the body, which the service holds against the body that arrives.
         on_response: is handed the raw response before it is read: status, headers, bytes, problems too.
     """
 
@@ -30,6 +32,7 @@ class CallOptions(TypedDict, total=False):
     retries: int
     headers: Mapping[str, str]
     request_id: str
+    idempotency_key: str
     on_response: Callable[[httpx.Response], None]
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import re
 import time
 import uuid
@@ -54,6 +55,15 @@ def _simple(value: object) -> object:
     if hasattr(value, "__float__"):
         return float(cast("float", value))
     raise TypeError(f"a {type(value).__name__} cannot be sent")
+
+
+_JSON = "application/json"
+
+
+def _key(options: CallOptions, body: bytes) -> str:
+    """Return the idempotency key of a calculation: the caller's, or one that holds for this body alone."""
+    key = options.get("idempotency_key")
+    return f'"{key}"' if key is not None else f'"sha-256:{hashlib.sha256(body).hexdigest()}"'
 
 
 _ENCODER = msgspec.json.Encoder(enc_hook=_simple)
@@ -140,6 +150,8 @@ class Sender:
         if call.body is not UNSET:
             headers["Content-Type"] = operation.content_type
             content = call.body if isinstance(call.body, bytes) else encoded(call.body)
+            if operation.content_type == _JSON and "idempotency-key" not in {name.lower() for name in headers}:
+                headers["Idempotency-Key"] = _key(options, content)
         _check_headers(headers)
         query = {name: _query_value(value) for name, value in (call.query or {}).items() if value is not None}
         request = http.build_request(

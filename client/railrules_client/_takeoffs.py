@@ -76,7 +76,7 @@ class Takeoffs:
             units: of the totals; `us` when left out.
             connections: requests on the way at once; as many as the service has workers is quickest.
             progress: True for a bar (the extra `progress`), or a function that is told of each few jobs done.
-            **options: settings of each request: timeout, retries, headers, request_id, on_response.
+            **options: settings of each request: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             An iterator of `JobAnswer`, with counts and totals.
@@ -109,7 +109,7 @@ class Takeoffs:
         Args:
             first: a job.
             second: the same job, changed.
-            **options: settings of each call: timeout, retries, headers, request_id, on_response.
+            **options: settings of each call: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Totals, orders, bill, checks and money of both, with their differences, as tables.
@@ -172,7 +172,7 @@ class AsyncTakeoffs:
             units: of the totals; `us` when left out.
             connections: requests on the way at once; as many as the service has workers is quickest.
             progress: True for a bar (the extra `progress`), or a function that is told of each few jobs done.
-            **options: settings of each request: timeout, retries, headers, request_id, on_response.
+            **options: settings of each request: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             An asynchronous iterator of `JobAnswer`, with counts and totals.
@@ -205,7 +205,7 @@ class AsyncTakeoffs:
         Args:
             first: a job.
             second: the same job, changed.
-            **options: settings of each call: timeout, retries, headers, request_id, on_response.
+            **options: settings of each call: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Totals, orders, bill, checks and money of both, with their differences, as tables.

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import hashlib
 from datetime import UTC, datetime, timedelta
 from email.utils import format_datetime
 from typing import TYPE_CHECKING
 
 import httpx
 import pytest
-from railrules_client import ConnectionFailedError, RefusedError, TimedOutError, TooManyRequestsError, UnavailableError
+from railrules_client import Client, ConnectionFailedError, RefusedError, TimedOutError, TooManyRequestsError, UnavailableError
 from railrules_client._caching import AnswerCache
 from railrules_client._retrying import asked_wait, backoff
 
@@ -52,6 +53,43 @@ def test_a_call_that_failed_in_passing_is_repeated(ask: Ask, waits: list[float],
     assert len({request.headers["x-request-id"] for request in seen}) == 1
     assert len(seen) == 3
     assert 0.25 <= waits[0] <= 0.5 <= waits[1] <= 1.0
+
+
+def test_every_attempt_at_a_calculation_has_one_idempotency_key_made_of_its_body(ask: Ask, waits: list[float]) -> None:
+    handler, seen = script(problem(503), httpx.ReadError("cut"), told(200, FORCE))
+    ask(handler, lambda client: client.thermal.force({"section": "136RE"}))
+    keys = {request.headers["idempotency-key"] for request in seen}
+    assert keys == {f'"sha-256:{hashlib.sha256(seen[0].content).hexdigest()}"'}
+    assert len(seen) == 3 == len(waits) + 1
+
+
+def test_a_call_may_have_an_idempotency_key_of_its_own_and_the_catalogue_has_none(ask: Ask) -> None:
+    handler, seen = script(told(200, FORCE))
+    ask(
+        handler,
+        lambda client: client.thermal.force({}, idempotency_key="job-17"),
+        lambda client: client.thermal.force({}, headers={"idempotency-key": '"mine"'}),
+    )
+    assert [request.headers["idempotency-key"] for request in seen] == ['"job-17"', '"mine"']
+    handler, seen = script(told(200, ROW))
+    ask(handler, lambda client: client.rail_sections.get("136RE"))
+    assert "idempotency-key" not in seen[0].headers
+    with pytest.raises(ValueError, match="line break"):
+        ask(handler, lambda client: client.thermal.force({}, idempotency_key="a\r\nX: y"))
+
+
+def test_the_service_sends_the_key_back_and_refuses_that_of_another_body() -> None:
+    raw: list[httpx.Response] = []
+    question = {
+        "section": "136RE", "rail_temperature": {"value": 25, "unit": "degF"},
+        "neutral_temperature": {"value": 95, "unit": "degF"},
+    }  # fmt: skip
+    with Client.in_process() as client:
+        client.thermal.force(question, on_response=raw.append)
+        assert raw[0].headers["idempotency-key"] == raw[0].request.headers["idempotency-key"]
+        with pytest.raises(RefusedError) as caught:
+            client.thermal.force(question, idempotency_key="sha-256:" + "0" * 64)
+    assert caught.value.problem.type == "/problems/idempotency-key-of-another-request"
 
 
 def test_it_gives_up_after_the_last_repetition(ask: Ask, waits: list[float]) -> None:

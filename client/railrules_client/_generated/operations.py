@@ -1368,7 +1368,7 @@ class AnchorPatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -1413,7 +1413,7 @@ class AnchorPatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -1468,7 +1468,7 @@ class FeatureKindsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -1513,7 +1513,7 @@ class FeatureKindsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -1559,7 +1559,7 @@ class HealthResource:
         Answers 200 while it is so.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The service is up, and what it answers with.
@@ -1586,7 +1586,7 @@ class HealthResource:
         Answers 200 while it is so.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The service is up, and what it answers with.
@@ -1630,7 +1630,7 @@ class JointBarsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -1675,7 +1675,7 @@ class JointBarsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -1725,7 +1725,7 @@ class PlatePinsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -1770,7 +1770,7 @@ class PlatePinsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -1820,7 +1820,7 @@ class PreservativesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -1865,7 +1865,7 @@ class PreservativesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -1914,7 +1914,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.ties`: Ties standing, kept and renewed.
@@ -1952,7 +1952,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -1990,7 +1990,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2032,7 +2032,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SoundTiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.sound-ties`: Sound ties in 39 ft.
@@ -2074,7 +2074,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SoundTiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -2116,7 +2116,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SoundTiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2159,7 +2159,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.tie-plates`: Tie plates.
@@ -2202,7 +2202,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -2245,7 +2245,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2283,7 +2283,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.spikes`: Spikes.
@@ -2321,7 +2321,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -2359,7 +2359,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -2397,7 +2397,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2439,7 +2439,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiePlugsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.tie-plugs`: Tie plugs or compound.
@@ -2476,7 +2476,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiePlugsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -2518,7 +2518,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TiePlugsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2560,7 +2560,7 @@ class QuantitiesResource:
 
         Args:
             request: see `PlatePinsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.plate-pins`: Plate pins.
@@ -2602,7 +2602,7 @@ class QuantitiesResource:
 
         Args:
             request: see `PlatePinsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -2644,7 +2644,7 @@ class QuantitiesResource:
 
         Args:
             request: see `PlatePinsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2686,7 +2686,7 @@ class QuantitiesResource:
 
         Args:
             request: see `PreservativeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.preservative`: Preservative for adzed tie seats.
@@ -2728,7 +2728,7 @@ class QuantitiesResource:
 
         Args:
             request: see `PreservativeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -2770,7 +2770,7 @@ class QuantitiesResource:
 
         Args:
             request: see `PreservativeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2813,7 +2813,7 @@ class QuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.anchors`: Rail anchors.
@@ -2851,7 +2851,7 @@ class QuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -2889,7 +2889,7 @@ class QuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -2927,7 +2927,7 @@ class QuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -2970,7 +2970,7 @@ class QuantitiesResource:
 
         Args:
             request: see `AnchorReuseRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.anchor-reuse`: Anchors applied again over a whole job.
@@ -3013,7 +3013,7 @@ class QuantitiesResource:
 
         Args:
             request: see `AnchorReuseRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3056,7 +3056,7 @@ class QuantitiesResource:
 
         Args:
             request: see `AnchorReuseRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3098,7 +3098,7 @@ class QuantitiesResource:
 
         Args:
             request: see `CribbingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.cribbing`: Cribbing for anchors.
@@ -3135,7 +3135,7 @@ class QuantitiesResource:
 
         Args:
             request: see `CribbingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3172,7 +3172,7 @@ class QuantitiesResource:
 
         Args:
             request: see `CribbingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3211,7 +3211,7 @@ class QuantitiesResource:
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.joints`: Joints and their parts.
@@ -3250,7 +3250,7 @@ class QuantitiesResource:
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3289,7 +3289,7 @@ class QuantitiesResource:
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3331,7 +3331,7 @@ class QuantitiesResource:
 
         Args:
             request: see `ClosingJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.closing-joints`: Joints left in welded rail.
@@ -3373,7 +3373,7 @@ class QuantitiesResource:
 
         Args:
             request: see `ClosingJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3415,7 +3415,7 @@ class QuantitiesResource:
 
         Args:
             request: see `ClosingJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3457,7 +3457,7 @@ class QuantitiesResource:
 
         Args:
             request: see `RailMassRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.rail-mass`: Mass of rail.
@@ -3494,7 +3494,7 @@ class QuantitiesResource:
 
         Args:
             request: see `RailMassRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3536,7 +3536,7 @@ class QuantitiesResource:
 
         Args:
             request: see `RailMassRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3580,7 +3580,7 @@ class QuantitiesResource:
 
         Args:
             request: see `RailSupplyRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.rail-supply`: Stock rails, strings, welds and closures.
@@ -3624,7 +3624,7 @@ class QuantitiesResource:
 
         Args:
             request: see `RailSupplyRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3668,7 +3668,7 @@ class QuantitiesResource:
 
         Args:
             request: see `RailSupplyRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3718,7 +3718,7 @@ class QuantitiesResource:
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.string-layout`: Where every string and field weld lies.
@@ -3768,7 +3768,7 @@ class QuantitiesResource:
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3818,7 +3818,7 @@ class QuantitiesResource:
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3862,7 +3862,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.train-loads`: Rail trains and what each brings.
@@ -3906,7 +3906,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -3950,7 +3950,7 @@ class QuantitiesResource:
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -3993,7 +3993,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.salvage`: Salvage.
@@ -4031,7 +4031,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -4069,7 +4069,7 @@ class QuantitiesResource:
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -4108,7 +4108,7 @@ class QuantitiesResource:
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.custom`: Item of the caller's own.
@@ -4147,7 +4147,7 @@ class QuantitiesResource:
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -4186,7 +4186,7 @@ class QuantitiesResource:
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -4229,7 +4229,7 @@ class QuantitiesResource:
 
         Args:
             request: see `WorkRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.work-per-tie`: Work per tie and per mile.
@@ -4267,7 +4267,7 @@ class QuantitiesResource:
 
         Args:
             request: see `WorkRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -4305,7 +4305,7 @@ class QuantitiesResource:
 
         Args:
             request: see `WorkRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -4348,7 +4348,7 @@ class QuantitiesResource:
 
         Args:
             request: see `WorkPlanRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.work-plan`: Work plan of a rail gang.
@@ -4386,7 +4386,7 @@ class QuantitiesResource:
 
         Args:
             request: see `WorkPlanRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -4429,7 +4429,7 @@ class QuantitiesResource:
 
         Args:
             request: see `WorkPlanRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -4467,7 +4467,7 @@ class QuantitiesResource:
 
         Args:
             request: see `LoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.loads`: Truck and car loads.
@@ -4505,7 +4505,7 @@ class QuantitiesResource:
 
         Args:
             request: see `LoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -4543,7 +4543,7 @@ class QuantitiesResource:
 
         Args:
             request: see `LoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -4581,7 +4581,7 @@ class QuantitiesResource:
 
         Args:
             request: see `OrderRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.order`: From the job's total to the order.
@@ -4619,7 +4619,7 @@ class QuantitiesResource:
 
         Args:
             request: see `OrderRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -4657,7 +4657,7 @@ class QuantitiesResource:
 
         Args:
             request: see `OrderRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -4709,7 +4709,7 @@ class RailAnchorsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -4754,7 +4754,7 @@ class RailAnchorsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -4814,7 +4814,7 @@ class RailSectionsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -4871,7 +4871,7 @@ class RailSectionsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -4935,7 +4935,7 @@ class RailSectionsResource:
             face_side: The worn side, as drawn; left when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A section's outline as points counter-clockwise, the first not repeated, and the measures it was built from.
@@ -5007,7 +5007,7 @@ class RailSectionsResource:
             face_side: The worn side, as drawn; left when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -5079,7 +5079,7 @@ class RailSectionsResource:
             face_side: The worn side, as drawn; left when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/vnd.dxf.
@@ -5141,7 +5141,7 @@ class RegulationResource:
 
         Args:
             request: see `TrackJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `regulation.track-joints`: Joints, bolts and anchors by 49 CFR Part 213.
@@ -5184,7 +5184,7 @@ class RegulationResource:
 
         Args:
             request: see `TrackJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -5227,7 +5227,7 @@ class RegulationResource:
 
         Args:
             request: see `TrackJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -5270,7 +5270,7 @@ class RulebooksResource:
         The defaults that stand in where a request leaves something out, with their sources.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rulebooks of this service.
@@ -5310,7 +5310,7 @@ class RulesResource:
         The registry: formulas, inputs with units and limits, cautions and sources of every rule.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The registry of rules.
@@ -5343,7 +5343,7 @@ class RulesResource:
 
         Args:
             id: Id of the rule.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A rule as the registry has it.
@@ -5395,7 +5395,7 @@ class SectionCompatibilityResource:
 
         Args:
             request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `sections.compatibility`: Compatibility of an old and a new rail section.
@@ -5441,7 +5441,7 @@ class SectionCompatibilityResource:
 
         Args:
             request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -5487,7 +5487,7 @@ class SectionCompatibilityResource:
 
         Args:
             request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -5541,7 +5541,7 @@ class SectionPropertiesResource:
 
         Args:
             request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `sections.properties`: Properties of a rail section, new or worn.
@@ -5587,7 +5587,7 @@ class SectionPropertiesResource:
 
         Args:
             request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -5633,7 +5633,7 @@ class SectionPropertiesResource:
 
         Args:
             request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -5676,7 +5676,7 @@ class SourcesResource:
         Every document that a value or a rule cites.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Every cited document.
@@ -5725,7 +5725,7 @@ class SpikePatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -5770,7 +5770,7 @@ class SpikePatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -5825,7 +5825,7 @@ class SpikesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -5870,7 +5870,7 @@ class SpikesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -5921,7 +5921,7 @@ class StrengthResource:
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `strength.vertical-bending`: Bending of rail under wheels.
@@ -5966,7 +5966,7 @@ class StrengthResource:
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -6011,7 +6011,7 @@ class StrengthResource:
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -6054,7 +6054,7 @@ class StrengthResource:
 
         Args:
             request: see `HaulingCurveRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `strength.hauling-curve`: Strings hauled round a curve.
@@ -6097,7 +6097,7 @@ class StrengthResource:
 
         Args:
             request: see `HaulingCurveRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -6140,7 +6140,7 @@ class StrengthResource:
 
         Args:
             request: see `HaulingCurveRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -6202,7 +6202,7 @@ class TakeoffsResource(Takeoffs):
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
             progress: True for a bar (the extra `progress`), or a function that is told how far the work has come.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `takeoffs`: Takeoff of a relay job.
@@ -6259,7 +6259,7 @@ class TakeoffsResource(Takeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/csv.
@@ -6309,7 +6309,7 @@ class TakeoffsResource(Takeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -6359,7 +6359,7 @@ class TakeoffsResource(Takeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -6414,7 +6414,7 @@ class TakeoffsResource(Takeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -6464,7 +6464,7 @@ class TakeoffsResource(Takeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.
@@ -6520,7 +6520,7 @@ class ThermalResource:
 
         Args:
             request: see `ThermalForceRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.force`: Thermal force in fully restrained rail.
@@ -6557,7 +6557,7 @@ class ThermalResource:
 
         Args:
             request: see `ThermalForceRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -6599,7 +6599,7 @@ class ThermalResource:
 
         Args:
             request: see `ThermalForceRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -6643,7 +6643,7 @@ class ThermalResource:
 
         Args:
             request: see `WornRailRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.worn-rail`: Thermal force in worn rail.
@@ -6682,7 +6682,7 @@ class ThermalResource:
 
         Args:
             request: see `WornRailRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -6726,7 +6726,7 @@ class ThermalResource:
 
         Args:
             request: see `WornRailRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -6771,7 +6771,7 @@ class ThermalResource:
 
         Args:
             request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.temperature-range`: Desired laying temperature range and restriction
@@ -6817,7 +6817,7 @@ class ThermalResource:
 
         Args:
             request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -6862,7 +6862,7 @@ class ThermalResource:
 
         Args:
             request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -6907,7 +6907,7 @@ class ThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.laying-adjustment`: Adjustment of a string at laying.
@@ -6952,7 +6952,7 @@ class ThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -6997,7 +6997,7 @@ class ThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -7042,7 +7042,7 @@ class ThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -7086,7 +7086,7 @@ class ThermalResource:
 
         Args:
             request: see `DestressingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.destressing`: Destressing plan by stations.
@@ -7130,7 +7130,7 @@ class ThermalResource:
 
         Args:
             request: see `DestressingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -7174,7 +7174,7 @@ class ThermalResource:
 
         Args:
             request: see `DestressingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -7218,7 +7218,7 @@ class ThermalResource:
 
         Args:
             request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.neutral-temperature`: Neutral temperature after work on the rail.
@@ -7262,7 +7262,7 @@ class ThermalResource:
 
         Args:
             request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -7306,7 +7306,7 @@ class ThermalResource:
 
         Args:
             request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -7349,7 +7349,7 @@ class ThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.break-gap`: Gap at a break or cut of cold rail.
@@ -7387,7 +7387,7 @@ class ThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -7425,7 +7425,7 @@ class ThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -7468,7 +7468,7 @@ class ThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -7511,7 +7511,7 @@ class ThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.end-movement`: Movement at the end of welded rail.
@@ -7554,7 +7554,7 @@ class ThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -7597,7 +7597,7 @@ class ThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -7640,7 +7640,7 @@ class ThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -7684,7 +7684,7 @@ class ThermalResource:
 
         Args:
             request: see `RestraintRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.restraint`: Longitudinal restraint by anchors and ballast.
@@ -7728,7 +7728,7 @@ class ThermalResource:
 
         Args:
             request: see `RestraintRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -7772,7 +7772,7 @@ class ThermalResource:
 
         Args:
             request: see `RestraintRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -7815,7 +7815,7 @@ class ThermalResource:
 
         Args:
             request: see `CurveLoadRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.curve-load`: Radial load and shift of curves.
@@ -7858,7 +7858,7 @@ class ThermalResource:
 
         Args:
             request: see `CurveLoadRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -7901,7 +7901,7 @@ class ThermalResource:
 
         Args:
             request: see `CurveLoadRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -7947,7 +7947,7 @@ class ThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.buckling`: Buckling of hot track.
@@ -7988,7 +7988,7 @@ class ThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -8029,7 +8029,7 @@ class ThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -8070,7 +8070,7 @@ class ThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -8113,7 +8113,7 @@ class ThermalResource:
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.joint-gap`: Gap at bolted joints by rail temperature.
@@ -8151,7 +8151,7 @@ class ThermalResource:
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -8194,7 +8194,7 @@ class ThermalResource:
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -8246,7 +8246,7 @@ class TiePlatesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8291,7 +8291,7 @@ class TiePlatesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -8341,7 +8341,7 @@ class TiePlugsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8386,7 +8386,7 @@ class TiePlugsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -8436,7 +8436,7 @@ class TrackBoltsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8481,7 +8481,7 @@ class TrackBoltsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -8562,7 +8562,7 @@ class AsyncAnchorPatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8607,7 +8607,7 @@ class AsyncAnchorPatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -8662,7 +8662,7 @@ class AsyncFeatureKindsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8707,7 +8707,7 @@ class AsyncFeatureKindsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -8753,7 +8753,7 @@ class AsyncHealthResource:
         Answers 200 while it is so.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The service is up, and what it answers with.
@@ -8780,7 +8780,7 @@ class AsyncHealthResource:
         Answers 200 while it is so.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The service is up, and what it answers with.
@@ -8824,7 +8824,7 @@ class AsyncJointBarsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8869,7 +8869,7 @@ class AsyncJointBarsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -8924,7 +8924,7 @@ class AsyncPlatePinsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8969,7 +8969,7 @@ class AsyncPlatePinsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -9024,7 +9024,7 @@ class AsyncPreservativesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -9069,7 +9069,7 @@ class AsyncPreservativesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -9118,7 +9118,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.ties`: Ties standing, kept and renewed.
@@ -9156,7 +9156,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -9194,7 +9194,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -9236,7 +9236,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SoundTiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.sound-ties`: Sound ties in 39 ft.
@@ -9278,7 +9278,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SoundTiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -9320,7 +9320,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SoundTiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -9363,7 +9363,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.tie-plates`: Tie plates.
@@ -9406,7 +9406,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -9449,7 +9449,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiePlatesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -9492,7 +9492,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.spikes`: Spikes.
@@ -9530,7 +9530,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -9573,7 +9573,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -9616,7 +9616,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SpikesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -9658,7 +9658,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiePlugsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.tie-plugs`: Tie plugs or compound.
@@ -9700,7 +9700,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiePlugsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -9742,7 +9742,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TiePlugsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -9784,7 +9784,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `PlatePinsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.plate-pins`: Plate pins.
@@ -9826,7 +9826,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `PlatePinsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -9868,7 +9868,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `PlatePinsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -9910,7 +9910,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `PreservativeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.preservative`: Preservative for adzed tie seats.
@@ -9952,7 +9952,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `PreservativeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -9994,7 +9994,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `PreservativeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10037,7 +10037,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.anchors`: Rail anchors.
@@ -10080,7 +10080,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -10123,7 +10123,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -10166,7 +10166,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `AnchorsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10209,7 +10209,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `AnchorReuseRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.anchor-reuse`: Anchors applied again over a whole job.
@@ -10252,7 +10252,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `AnchorReuseRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -10295,7 +10295,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `AnchorReuseRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10337,7 +10337,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `CribbingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.cribbing`: Cribbing for anchors.
@@ -10379,7 +10379,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `CribbingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -10421,7 +10421,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `CribbingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10465,7 +10465,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.joints`: Joints and their parts.
@@ -10509,7 +10509,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -10553,7 +10553,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `JointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10595,7 +10595,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `ClosingJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.closing-joints`: Joints left in welded rail.
@@ -10637,7 +10637,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `ClosingJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -10679,7 +10679,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `ClosingJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10721,7 +10721,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `RailMassRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.rail-mass`: Mass of rail.
@@ -10763,7 +10763,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `RailMassRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -10805,7 +10805,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `RailMassRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10849,7 +10849,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `RailSupplyRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.rail-supply`: Stock rails, strings, welds and closures.
@@ -10893,7 +10893,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `RailSupplyRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -10937,7 +10937,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `RailSupplyRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -10987,7 +10987,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.string-layout`: Where every string and field weld lies.
@@ -11037,7 +11037,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11087,7 +11087,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `StringLayoutRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -11131,7 +11131,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.train-loads`: Rail trains and what each brings.
@@ -11175,7 +11175,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11219,7 +11219,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `TrainLoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -11262,7 +11262,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.salvage`: Salvage.
@@ -11305,7 +11305,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11348,7 +11348,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `SalvageRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -11392,7 +11392,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.custom`: Item of the caller's own.
@@ -11436,7 +11436,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11480,7 +11480,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `CustomRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -11523,7 +11523,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `WorkRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.work-per-tie`: Work per tie and per mile.
@@ -11566,7 +11566,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `WorkRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11609,7 +11609,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `WorkRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -11652,7 +11652,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `WorkPlanRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.work-plan`: Work plan of a rail gang.
@@ -11695,7 +11695,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `WorkPlanRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11738,7 +11738,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `WorkPlanRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -11781,7 +11781,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `LoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.loads`: Truck and car loads.
@@ -11819,7 +11819,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `LoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11857,7 +11857,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `LoadsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -11900,7 +11900,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `OrderRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `quantities.order`: From the job's total to the order.
@@ -11938,7 +11938,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `OrderRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -11976,7 +11976,7 @@ class AsyncQuantitiesResource:
 
         Args:
             request: see `OrderRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -12028,7 +12028,7 @@ class AsyncRailAnchorsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -12073,7 +12073,7 @@ class AsyncRailAnchorsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -12138,7 +12138,7 @@ class AsyncRailSectionsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -12195,7 +12195,7 @@ class AsyncRailSectionsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -12259,7 +12259,7 @@ class AsyncRailSectionsResource:
             face_side: The worn side, as drawn; left when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A section's outline as points counter-clockwise, the first not repeated, and the measures it was built from.
@@ -12331,7 +12331,7 @@ class AsyncRailSectionsResource:
             face_side: The worn side, as drawn; left when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -12403,7 +12403,7 @@ class AsyncRailSectionsResource:
             face_side: The worn side, as drawn; left when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/vnd.dxf.
@@ -12465,7 +12465,7 @@ class AsyncRegulationResource:
 
         Args:
             request: see `TrackJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `regulation.track-joints`: Joints, bolts and anchors by 49 CFR Part 213.
@@ -12508,7 +12508,7 @@ class AsyncRegulationResource:
 
         Args:
             request: see `TrackJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -12551,7 +12551,7 @@ class AsyncRegulationResource:
 
         Args:
             request: see `TrackJointsRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -12594,7 +12594,7 @@ class AsyncRulebooksResource:
         The defaults that stand in where a request leaves something out, with their sources.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rulebooks of this service.
@@ -12634,7 +12634,7 @@ class AsyncRulesResource:
         The registry: formulas, inputs with units and limits, cautions and sources of every rule.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The registry of rules.
@@ -12667,7 +12667,7 @@ class AsyncRulesResource:
 
         Args:
             id: Id of the rule.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A rule as the registry has it.
@@ -12719,7 +12719,7 @@ class AsyncSectionCompatibilityResource:
 
         Args:
             request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `sections.compatibility`: Compatibility of an old and a new rail section.
@@ -12765,7 +12765,7 @@ class AsyncSectionCompatibilityResource:
 
         Args:
             request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -12811,7 +12811,7 @@ class AsyncSectionCompatibilityResource:
 
         Args:
             request: see `SectionCompatibilityRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -12865,7 +12865,7 @@ class AsyncSectionPropertiesResource:
 
         Args:
             request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `sections.properties`: Properties of a rail section, new or worn.
@@ -12911,7 +12911,7 @@ class AsyncSectionPropertiesResource:
 
         Args:
             request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -12957,7 +12957,7 @@ class AsyncSectionPropertiesResource:
 
         Args:
             request: see `SectionPropertiesRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -13000,7 +13000,7 @@ class AsyncSourcesResource:
         Every document that a value or a rule cites.
 
         Args:
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Every cited document.
@@ -13049,7 +13049,7 @@ class AsyncSpikePatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -13094,7 +13094,7 @@ class AsyncSpikePatternsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -13149,7 +13149,7 @@ class AsyncSpikesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -13194,7 +13194,7 @@ class AsyncSpikesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -13245,7 +13245,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `strength.vertical-bending`: Bending of rail under wheels.
@@ -13290,7 +13290,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -13335,7 +13335,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `VerticalBendingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -13378,7 +13378,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `HaulingCurveRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `strength.hauling-curve`: Strings hauled round a curve.
@@ -13421,7 +13421,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `HaulingCurveRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -13464,7 +13464,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `HaulingCurveRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -13526,7 +13526,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
             progress: True for a bar (the extra `progress`), or a function that is told how far the work has come.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `takeoffs`: Takeoff of a relay job.
@@ -13583,7 +13583,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/csv.
@@ -13638,7 +13638,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -13693,7 +13693,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -13748,7 +13748,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -13803,7 +13803,7 @@ class AsyncTakeoffsResource(AsyncTakeoffs):
             sheet: Sheet of the drawing, from 1: a few miles of the track chart, or a segment's tie panel. The root of
                 the drawing tells how many there are.
             request: see `TakeoffRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.
@@ -13859,7 +13859,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `ThermalForceRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.force`: Thermal force in fully restrained rail.
@@ -13901,7 +13901,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `ThermalForceRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -13943,7 +13943,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `ThermalForceRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -13987,7 +13987,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `WornRailRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.worn-rail`: Thermal force in worn rail.
@@ -14031,7 +14031,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `WornRailRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -14075,7 +14075,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `WornRailRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -14120,7 +14120,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.temperature-range`: Desired laying temperature range and restriction
@@ -14166,7 +14166,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -14211,7 +14211,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `TemperatureRangeRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -14256,7 +14256,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.laying-adjustment`: Adjustment of a string at laying.
@@ -14301,7 +14301,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -14346,7 +14346,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -14391,7 +14391,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `LayingAdjustmentRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -14435,7 +14435,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `DestressingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.destressing`: Destressing plan by stations.
@@ -14479,7 +14479,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `DestressingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -14523,7 +14523,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `DestressingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -14567,7 +14567,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.neutral-temperature`: Neutral temperature after work on the rail.
@@ -14611,7 +14611,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -14655,7 +14655,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `NeutralTemperatureRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -14698,7 +14698,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.break-gap`: Gap at a break or cut of cold rail.
@@ -14741,7 +14741,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -14784,7 +14784,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -14827,7 +14827,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BreakGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -14870,7 +14870,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.end-movement`: Movement at the end of welded rail.
@@ -14913,7 +14913,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -14956,7 +14956,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -14999,7 +14999,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `EndMovementRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -15043,7 +15043,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `RestraintRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.restraint`: Longitudinal restraint by anchors and ballast.
@@ -15087,7 +15087,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `RestraintRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -15131,7 +15131,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `RestraintRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -15174,7 +15174,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `CurveLoadRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.curve-load`: Radial load and shift of curves.
@@ -15217,7 +15217,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `CurveLoadRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -15260,7 +15260,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `CurveLoadRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -15306,7 +15306,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.buckling`: Buckling of hot track.
@@ -15352,7 +15352,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as image/svg+xml.
@@ -15398,7 +15398,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -15444,7 +15444,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `BucklingRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -15487,7 +15487,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `thermal.joint-gap`: Gap at bolted joints by rail temperature.
@@ -15530,7 +15530,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -15573,7 +15573,7 @@ class AsyncThermalResource:
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -15625,7 +15625,7 @@ class AsyncTiePlatesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -15670,7 +15670,7 @@ class AsyncTiePlatesResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -15725,7 +15725,7 @@ class AsyncTiePlugsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -15770,7 +15770,7 @@ class AsyncTiePlugsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -15825,7 +15825,7 @@ class AsyncTrackBoltsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -15870,7 +15870,7 @@ class AsyncTrackBoltsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
