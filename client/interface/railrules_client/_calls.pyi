@@ -10,6 +10,7 @@ class CallOptions(TypedDict, total=False):
     retries: int
     headers: Mapping[str, str]
     request_id: str
+    idempotency_key: str
     on_response: Callable[[httpx.Response], None]
 
 @dataclass(frozen=True, slots=True)

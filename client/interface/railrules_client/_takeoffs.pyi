@@ -1,8 +1,8 @@
 from collections.abc import AsyncIterable, Callable as Callable, Iterable, Mapping
 from railrules_client._bulk import AsyncJobAnswers as AsyncJobAnswers, JobAnswers as JobAnswers
 from railrules_client._bulk_requests import Batch as Batch, Outcome as Outcome
-from railrules_client._calls import AsyncCaller as AsyncCaller, CallOptions as CallOptions, Caller as Caller, Operation as Operation
-from railrules_client._generated.models import BulkLine as BulkLine, TakeoffAnswer as TakeoffAnswer, TakeoffRequest as TakeoffRequest
+from railrules_client._calls import Answer as Answer, AsyncCaller as AsyncCaller, CallOptions as CallOptions, Caller as Caller, Operation as Operation
+from railrules_client._generated.models import BulkLine as BulkLine, Progress as Progress, TakeoffAnswer as TakeoffAnswer, TakeoffLine as TakeoffLine, TakeoffRequest as TakeoffRequest
 from railrules_client.comparing import Comparison as Comparison
 from typing import Literal, Unpack
 
