@@ -69,12 +69,12 @@ sbom: $(STAMP)   ## bills of material (CycloneDX): of the service as the contain
 	  --output-file build/sbom/lock.cdx.json
 
 SAMPLE ?= 0
-SEED ?= 1
-mutation:        ## every mutant of the rules and of counting, or SAMPLE of them drawn by SEED; in an environment of its own
+MINUTES ?= 1440
+mutation:        ## every mutant of the rules and of counting, or SAMPLE of them, or those tried in MINUTES, drawn by SEED; in an environment of its own
 	@test -x build/mutation/bin/python || $(PYTHON) -m venv build/mutation
 	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --require-hashes --requirement requirements.lock
 	build/mutation/bin/python -m pip install --quiet --disable-pip-version-check mutmut==3.8.1
-	build/mutation/bin/python -m tests.mutation.run --sample $(SAMPLE) --seed $(SEED)
+	build/mutation/bin/python -m tests.mutation.run --sample $(SAMPLE) --minutes $(MINUTES) --seed $(or $(SEED),1)
 
 dist: $(STAMP)   ## wheels and source distributions; the same tree gives the same bytes
 	SOURCE_DATE_EPOCH=$$(git log -1 --format=%ct) $(BIN)/python -m hatchling build --directory build/dist
@@ -128,7 +128,7 @@ typescript: $(STAMP) $(TYPESCRIPT_STAMP)   ## clients made by two makers compile
 client-matrix: $(STAMP)   ## the client on Python 3.11 to 3.13, with its lowest and highest dependencies
 	$(BIN)/python -m tests.client.matrix
 
-contract-full: $(STAMP)   ## at least 10,000 made-up requests over HTTP, every check, a new seed each time (SEED=...)
+contract-full: $(STAMP)   ## at least 10,000 made-up requests in process and as many over HTTP, every check, a new seed each time
 	$(BIN)/python -m tests.contract.full_run $(SEED)
 
 release: $(STAMP)   ## date the version in openapi/CHANGELOG.md and keep its document: from now on nothing of it is taken away

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any, Final
 
 from railrules_api.api.envelope import Fault
-from railrules_api.api.idempotency import PATTERN
+from railrules_api.api.idempotency import SCHEMA
 from railrules_api.api.wire import PLAIN_TEXT
 
 DESCRIPTION: Final = (
@@ -77,7 +77,7 @@ HEADERS: dict[str, tuple[str, dict[str, Any], Any]] = {  # name -> (about, schem
     ),
     "Idempotency-Key": (
         "The key that the request came with; left out where it came with none.",
-        {"type": "string", "minLength": 3, "maxLength": 130, "pattern": PATTERN},
+        SCHEMA,
         '"8e03978e-40d5-43e8-bc93-6894a57f9324"',
     ),
     "X-Request-Id": (

@@ -22,6 +22,7 @@ HEADER: Final = "Idempotency-Key"
 PATTERN: Final = r'^"([A-Za-z0-9._~-]{1,128}|sha-256:[0-9a-f]{64})"$'
 _FORM = re.compile(PATTERN.removesuffix("$") + r"\Z")
 _OF_THE_BODY: Final = '"sha-256:'
+SCHEMA: Final = {"type": "string", "format": "sf-string", "minLength": 3, "maxLength": 130, "pattern": PATTERN}
 PARAMETER: Final = Parameter(
     HEADER,
     "header",
@@ -29,7 +30,7 @@ PARAMETER: Final = Parameter(
     "Nothing is kept under it, and it never expires: the same request and versions give the same bytes, from any copy of the "
     'service. A key `"sha-256:` and the SHA-256 of the body in hexadecimal `"` is held against the body, and a body that is '
     "not its own is refused with 422. Another key (a UUID, say) is not compared with anything.",
-    {"type": "string", "minLength": 3, "maxLength": 130, "pattern": PATTERN},
+    SCHEMA,
     '"8e03978e-40d5-43e8-bc93-6894a57f9324"',
 )
 

@@ -1,7 +1,7 @@
 """What Schemathesis has to be told.
 
 QUERY stands in `Allow`, as the service answers it, and not in the document, as OpenAPI 3.1 has no word for it. A stream of lines
-is one line of JSON here.
+is one line of JSON here. It holds no header field with quotes in it for possible, which a string of structured fields has.
 """
 
 from __future__ import annotations
@@ -10,6 +10,11 @@ import json
 from typing import Any
 
 import schemathesis
+from hypothesis import strategies
+
+from railrules_api.api.idempotency import PATTERN
+
+schemathesis.openapi.format("sf-string", strategies.from_regex(PATTERN, fullmatch=True))
 
 
 @schemathesis.serializer("application/x-ndjson")

@@ -68,16 +68,13 @@ def _wrap(mutants: dict[str, Callable[..., Any]], is_classmethod: bool = False) 
 trampoline.wrap_in_trampoline = _wrap
 
 
-def _put_in_place(mutant: str) -> None:
-    table = _tables[function_of(mutant)]
-    table[_NOW] = table[mutant.rpartition(".")[2]]
-    for thing in gc.get_objects():
-        # what was remembered without the mutant must be worked anew
-        if isinstance(thing, functools._lru_cache_wrapper) and thing.__module__.startswith(_FORGET):  # noqa: SLF001
-            thing.cache_clear()
-
-
 _FORGET = ("railrules_api.rules", "railrules_api.domain", "tests.")
+
+
+def _memories() -> list[Any]:
+    """Return every cache of what may have been worked without a mutant."""
+    caches = [thing for thing in gc.get_objects() if isinstance(thing, functools._lru_cache_wrapper)]  # noqa: SLF001
+    return [cache for cache in caches if cache.__module__.startswith(_FORGET)]
 
 
 @dataclass
@@ -97,6 +94,7 @@ class Loop:
     killers: dict[str, list[int]] = field(default_factory=dict)
     early: set[str] = field(default_factory=set)
     items: list[pytest.Item] = field(default_factory=list)
+    memories: list[Any] = field(default_factory=list)
 
     @pytest.hookimpl(tryfirst=True)
     def pytest_runtestloop(self, session: pytest.Session) -> bool:
@@ -106,6 +104,7 @@ class Loop:
         self.items = [item for item in session.items if "http" not in getattr(item, "fixturenames", ())]
         self._without_a_mutant()
         gc.collect()
+        self.memories = _memories()
         gc.freeze()
         with Path(self.task["results"]).open("w", encoding="utf-8") as results:
             self._all(results)
@@ -145,6 +144,8 @@ class Loop:
         waiting = list(reversed(self.task["mutants"]))
         running: dict[int, _Child] = {}
         while waiting or running:
+            if time.monotonic() > self.task["until"]:
+                waiting.clear()
             while waiting and len(running) < self.task["children"]:
                 mutant = waiting.pop()
                 order = self._order(mutant)
@@ -197,7 +198,10 @@ class Loop:
         os.close(reading)
         resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
         signal.signal(signal.SIGPROF, signal.SIG_DFL)
-        _put_in_place(mutant)
+        table = _tables[function_of(mutant)]
+        table[_NOW] = table[mutant.rpartition(".")[2]]
+        for cache in self.memories:
+            cache.cache_clear()
         try:
             for place, following in zip(order, [*order[1:], order[0]], strict=True):
                 os.write(writing, b"%d " % place)

@@ -48,7 +48,7 @@ SLOW = (
 """Left out: they would see more, and take longer for one mutant than all the others together."""
 ON_START = ("tests/mutation/test_kept.py", "tests/test_check_cases.py", "tests/test_registry.py")
 """What is asked about functions whose work is done before any test begins."""
-BUDGET, PATIENCE = 20, 300
+BUDGET, PATIENCE = 5, 300
 """Seconds of tests that a mutant is put to, by what they take without one; seconds until it is given up, which is no kill."""
 KILLED = ("killed", "endless", "crashed")
 
@@ -115,12 +115,13 @@ def _pytest(tests: list[str], *arguments: str, **environment: str) -> int:
         ).returncode
 
 
-def _tried(mutants: list[str], tests: list[str], children: int) -> dict[str, str]:
-    """Return what became of each mutant."""
+def _tried(mutants: list[str], tests: list[str], children: int, minutes: float) -> dict[str, str]:
+    """Return what became of each mutant that was tried."""
     task, results, facts = FOLDER / "task.json", FOLDER / "results.jsonl", FOLDER / "facts.json"
     for old in (results, facts):
         old.unlink(missing_ok=True)
-    told = {"mutants": mutants, "children": children, "budget": BUDGET, "patience": PATIENCE}
+    until = time.monotonic() + minutes * 60  # the machine's own clock: the same in the run
+    told = {"mutants": mutants, "children": children, "budget": BUDGET, "patience": PATIENCE, "until": until}
     task.write_text(json.dumps({**told, "results": str(results), "facts": str(facts)}), encoding="utf-8")
     _pytest(tests, MUTATION_TASK=str(task))
     found = json.loads(facts.read_text(encoding="utf-8"))
@@ -137,7 +138,8 @@ def main(arguments: list[str]) -> int:
     """Run; return 0 when enough mutants are killed."""
     parser = argparse.ArgumentParser()
     parser.add_argument("--sample", type=int, default=0, help="how many mutants to try (0: all)")
-    parser.add_argument("--seed", type=int, default=1, help="what the sample is drawn by")
+    parser.add_argument("--seed", type=int, default=1, help="what the sample and the order are drawn by")
+    parser.add_argument("--minutes", type=float, default=24 * 60, help="when to stop; those tried until then are a sample")
     parser.add_argument("--children", type=int, default=os.cpu_count() or 1, help="how many are tried at once")
     parser.add_argument("--only", action="append", help="a module to change, in place of all of them")
     parser.add_argument("--tests", action="append", help="tests to ask, in place of all of them")
@@ -150,10 +152,12 @@ def main(arguments: list[str]) -> int:
     files = sorted({str(file.relative_to(TREE)) for pattern in given.only or MUTATED for file in TREE.glob(pattern)})
     with Pool(given.children) as pool:
         names = sorted(name for made in pool.map(_changed, files, chunksize=1) for name in made)
-    chosen = sorted(random.Random(given.seed).sample(names, given.sample)) if given.sample else names
+    # in no order, so that a run that is stopped has tried a fair sample
+    chosen = random.Random(given.seed).sample(names, given.sample or len(names))
     chosen = [name for name in chosen if before is None or name in before]
-    print(f"{len(names)} mutants, {len(chosen)} of them tried", flush=True)
-    verdicts = _tried(chosen, given.tests or list(TESTS), given.children)
+    print(f"{len(names)} mutants, {len(chosen)} of them chosen", flush=True)
+    verdicts = _tried(chosen, given.tests or list(TESTS), given.children, given.minutes)
+    chosen = sorted(verdicts)
     known = {(entry["function"], entry["change"].strip()) for entry in tomllib.loads(EQUIVALENT.read_text())["mutant"]}
     alive = [name for name in chosen if verdicts[name] not in KILLED]
     told = {name: change_of(name) for name in alive}
