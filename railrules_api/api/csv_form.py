@@ -22,6 +22,7 @@ MEDIA_TYPE = "text/csv"
 HEADINGS = (
     "record", "of", "rule", "item", "title", "product", "direction", "net", "net_unit", "allowance", "order", "order_unit",
     "packages", "package", "mass", "mass_unit", "verdict", "demand", "capacity", "utilisation", "unit", "would_pass", "place",
+    "needs",
 )  # fmt: skip
 # a spreadsheet takes a cell that begins so for a formula; a quote in front keeps it text
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
@@ -77,6 +78,7 @@ def _check(item: JobCheck, system: System) -> dict[str, str]:
         "verdict": check.verdict, "demand": demand, "capacity": capacity, "unit": unit or capacity_unit,
         "utilisation": "" if check.utilisation is None else _number(check.utilisation),
         "would_pass": _text(check.would_pass), "place": _text(check.place),
+        "needs": " or ".join(item.needs),
     }  # fmt: skip
 
 

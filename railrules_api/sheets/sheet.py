@@ -30,16 +30,24 @@ _GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
 
 
 class Held(NamedTuple):
-    """A check, the part of the job it is about, and its rule."""
+    """A check, the part of the job it is about, its rule, and where in the job to give what it lacks."""
 
     of: str
     rule: str
     check: Check
+    needs: tuple[str, ...] = ()
 
 
 def checks_of(material: Material) -> list[Held]:
     """Return every check, the governing one first: what fails by most, then what lacks an input, then what passes by least."""
-    found = [Held(working.of, working.rule.id, check) for working in material.workings for check in checks_in(working.found)]
+    told: dict[tuple[str, str, str], tuple[str, ...]] = {}
+    if isinstance(material.found, TakeoffResult):
+        told = {(item.of, item.rule, item.check.title): item.needs for item in material.found.checks}
+    found = [
+        Held(working.of, working.rule.id, check, told.get((working.of, working.rule.id, check.title), ()))
+        for working in material.workings
+        for check in checks_in(working.found)
+    ]
     return sorted(found, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0)))
 
 
@@ -48,9 +56,14 @@ def _amount_text(amount: Amount | None, system: System) -> str:
     return "" if amount is None else shown(Number(amount.value, amount.kind, amount.answer), system).text
 
 
-def _advice(check: Check) -> str:
+def needed(check: Check, needs: Sequence[str]) -> str:
+    """Return what a check lacks, and where in the job to give it."""
+    return " or ".join(needs) or check.governing.replace("_", " ")
+
+
+def _advice(check: Check, needs: Sequence[str]) -> str:
     if check.verdict == "not-checked":
-        return f"Needs {check.governing.replace('_', ' ')}."
+        return f"Needs {needed(check, needs)}."
     return f"Would pass with {check.would_pass}." if check.would_pass else f"Governed by {check.governing.replace('_', ' ')}."
 
 
@@ -66,7 +79,7 @@ def _parts(places: Mapping[str, Sequence[str]], *, passes: bool) -> tuple[str, .
 def _check_rows(material: Material) -> tuple[CheckRow, ...]:
     """Return the checks; those that are alike but for the part or the place they are about share a row."""
     rows: dict[CheckRow, dict[str, list[str]]] = {}
-    for of, rule, check in checks_of(material):
+    for of, rule, check, needs in checks_of(material):
         sign, verdict = VERDICTS[check.verdict]
         title, _, place = check.title.partition(": ")
         row = CheckRow(
@@ -77,7 +90,7 @@ def _check_rows(material: Material) -> tuple[CheckRow, ...]:
             utilisation="" if check.utilisation is None else percent(check.utilisation, material.system),
             sign=sign,
             verdict=verdict,
-            advice=_advice(check),
+            advice=_advice(check, needs),
             rule=rule,
             place=check.place,
         )

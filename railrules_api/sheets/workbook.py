@@ -9,7 +9,7 @@ from railrules_api.sheets import bill, segment_page
 from railrules_api.sheets.book import Book, Column, Formula
 from railrules_api.sheets.records import cell as cell_text
 from railrules_api.sheets.records import words
-from railrules_api.sheets.sheet import VERDICTS, checks_of, verdict_of
+from railrules_api.sheets.sheet import VERDICTS, checks_of, needed, verdict_of
 from railrules_api.sheets.working import number_of, usual_unit
 
 if TYPE_CHECKING:
@@ -84,7 +84,7 @@ def _checks(book: Book, material: Material) -> None:
     )  # fmt: skip
     about = "The governing check first. A check that lacks an input is not passed."
     page = book.page("Checks", about, columns, kept=2, widest=44)
-    for of, rule, check in checks_of(material):
+    for of, rule, check, needs in checks_of(material):
         sign, word = VERDICTS[check.verdict]
         used: Cell = None
         if check.utilisation is not None:
@@ -96,7 +96,7 @@ def _checks(book: Book, material: Material) -> None:
             page,
             (
                 f"{sign} {word}", check.title, of, *amounts, unit, used, check.would_pass,
-                check.governing.replace("_", " "), rule, check.place,
+                needed(check, needs), rule, check.place,
             ),
         )  # fmt: skip
     book.close(page)

@@ -29,7 +29,8 @@ def plain_job(**changes: Any) -> dict[str, Any]:
     body["segments"] = [segment]
     body["supply"]["tie_in"] = "joint"
     body["supply"]["joints"]["bolts_per_joint"] = 4
-    return {name: part for name, part in body.items() if name not in {"hauling", "prices"}}
+    # what the demo provides for is left out: what a job does not say is what is tested here
+    return {name: part for name, part in body.items() if name not in {"hauling", "prices", "provisions", "stability"}}
 
 
 def done(service: Service, body: dict[str, Any]) -> takeoff.Done:

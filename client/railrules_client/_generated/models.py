@@ -2417,11 +2417,13 @@ class JobCheck(Answered, frozen=True, kw_only=True):
         of: Segment, or section of new rail; empty for the whole job.
         rule: Id of the rule.
         check: The check.
+        needs: Where in the job to give what it lacks, as JSON pointers: any of them; empty where nothing lacks.
     """
 
     of: str
     rule: str
     check: Check
+    needs: list[str]
 
 
 class JobFeature(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -4802,6 +4804,61 @@ class Progress(Answered, frozen=True, kw_only=True):
     stage: str
     done: int
     of: int
+
+
+class Provisions(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """What checks of the job rest on besides its track; what is left out is not checked, and the answer says where to give
+    it.
+
+    Attributes:
+        plan_in_force: Whether a welded rail plan is filed and in force.
+        record_kept: How long laying temperature, place and date are kept on record.
+        later_adjustment: Whether later adjustment of rail laid cold is provided for.
+        anchored_at_turnouts: Whether rail anchors stand through and on each side of every turnout and track crossing.
+        torch_cut: Whether any rail end at a joint is left torch-cut.
+        joints_welded_after: Time until the bolted joints left in welded rail are welded.
+        special_bolts_in_rail: Bolts in each rail of insulated and compromise joints, which come complete. At least 0,
+            at most 8.
+        room_to_close: Room for an end of welded rail to move out: the gap of its joint at neutral temperature.
+        room_to_open: Room for an end of welded rail to draw back before the bolts bear.
+    """
+
+    plan_in_force: bool | UnsetType = UNSET
+    record_kept: Duration | UnsetType = UNSET
+    later_adjustment: bool | UnsetType = UNSET
+    anchored_at_turnouts: bool | UnsetType = UNSET
+    torch_cut: bool | UnsetType = UNSET
+    joints_welded_after: Duration | UnsetType = UNSET
+    special_bolts_in_rail: int | UnsetType = UNSET
+    room_to_close: Length | UnsetType = UNSET
+    room_to_open: Length | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            plan_in_force: bool | UnsetType = UNSET,
+            record_kept: Duration | Measured | UnsetType = UNSET,
+            later_adjustment: bool | UnsetType = UNSET,
+            anchored_at_turnouts: bool | UnsetType = UNSET,
+            torch_cut: bool | UnsetType = UNSET,
+            joints_welded_after: Duration | Measured | UnsetType = UNSET,
+            special_bolts_in_rail: int | UnsetType = UNSET,
+            room_to_close: Length | Measured | UnsetType = UNSET,
+            room_to_open: Length | Measured | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(
+            self,
+            {
+                "record_kept": Duration.of,
+                "joints_welded_after": Duration.of,
+                "room_to_close": Length.of,
+                "room_to_open": Length.of,
+            },
+        )
 
 
 class RailMassAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
@@ -7343,6 +7400,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
         temperatures: Rail temperatures that the checks rest on.
         stability: What holds the hot track sideways; left out: buckling is not checked, and no restriction temperature
             is told.
+        provisions: What the job provides for and no count can tell; what is left out is not checked.
         allowances: Allowances, where not as the catalogue says. At most 200 items.
         packaging: Packages, where not as the catalogue says. At most 200 items.
         masses: Masses of items whose mass is not known otherwise, for tons and loads. At most 200 items.
@@ -7360,6 +7418,7 @@ class TakeoffRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr
     supply: Supply
     temperatures: Temperatures
     stability: Stability | UnsetType = UNSET
+    provisions: Provisions | UnsetType = UNSET
     allowances: Sequence[Allowance] | UnsetType = UNSET
     packaging: Sequence[Packaging] | UnsetType = UNSET
     masses: Sequence[ItemMass] | UnsetType = UNSET
@@ -9603,6 +9662,7 @@ __all__ = [
     "ProfileParameters",
     "ProfileParametersUsed",
     "Progress",
+    "Provisions",
     "QUANTITIES",
     "RailMassAnswer",
     "RailMassRequest",

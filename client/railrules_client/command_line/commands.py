@@ -129,7 +129,9 @@ def check(arguments: argparse.Namespace) -> int:
                 item.of,
                 item.check.title,
                 "" if item.check.utilisation is msgspec.UNSET else f"{100 * item.check.utilisation:.0f} %",
-                f"needs {item.check.governing}" if item.check.verdict == "not-checked" else item.check.would_pass,
+                f"needs {' or '.join(item.needs) or item.check.governing}"
+                if item.check.verdict == "not-checked"
+                else item.check.would_pass,
             )
             for item in checks
         ]

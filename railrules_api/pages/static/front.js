@@ -131,20 +131,21 @@ function table(caption, heads, rows) {
 const SIGNS = { passes: "✓ passes", fails: "✗ FAILS", "not-checked": "○ not checked" };
 function checks(result, verdicts, caption) {
   const alike = new Map();   // checks that differ in their part or place alone share a row
-  for (const { of, check } of result.checks) {
+  for (const { of, check, needs } of result.checks) {
     if (!verdicts.includes(check.verdict)) continue;
     const [title, ...place] = check.title.split(": ");
     const where = [of, ...place].filter(Boolean).join(", ").replaceAll("-", " ");
-    const key = JSON.stringify([title, check.verdict, check.demand, check.capacity, check.would_pass, check.governing]);
-    if (!alike.has(key)) alike.set(key, { title, check, places: [] });
+    const key = JSON.stringify([title, check.verdict, check.demand, check.capacity, check.would_pass, check.governing, needs]);
+    if (!alike.has(key)) alike.set(key, { title, check, needs, places: [] });
     if (where) alike.get(key).places.push(where);
   }
-  const rows = [...alike.values()].map(({ title, check, places }) => {
+  const rows = [...alike.values()].map(({ title, check, needs, places }) => {
     const used = check.utilisation === undefined ? "" : plain.format(check.utilisation * 100) + " %";
     const verdict = element("td", SIGNS[check.verdict], "verdict " + check.verdict);
     const named = element("td", title);
     if (places.length) named.append(element("div", places.join("; "), "soft small"));
-    const advice = check.verdict === "not-checked" ? "needs " + check.governing.replaceAll("_", " ") : check.would_pass || "—";
+    const lacks = needs.join(" or ") || check.governing.replaceAll("_", " ");
+    const advice = check.verdict === "not-checked" ? "needs " + lacks : check.would_pass || "—";
     return [verdict, named, quantity(check.demand), quantity(check.capacity), used, advice];
   });
   const heads = [["verdict"], ["check"], ["demand", "n"], ["capacity", "n"], ["used", "n"], ["would pass with"]];

@@ -11,11 +11,13 @@ from railrules_api.domain.kinds import Kind
 from railrules_api.domain.records import lean
 from railrules_api.rules.checks import Check, checks_in
 from railrules_api.rules.model import Rule, Working
+from railrules_api.rules.takeoff.needs import needs_of
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
     from railrules_api.rules.quantities.lines import Line
+    from railrules_api.rules.takeoff.job import Job
 
 
 @lean
@@ -39,6 +41,10 @@ class JobCheck:
     of: Annotated[str, Field("Segment, or section of new rail; empty for the whole job.")]
     rule: Annotated[str, Field("Id of the rule.")]
     check: Annotated[Check, Field("The check.")]
+    needs: Annotated[
+        tuple[str, ...],
+        Field("Where in the job to give what it lacks, as JSON pointers: any of them; empty where nothing lacks."),
+    ] = ()
 
 
 _GRAVITY = {"fails": 0, "not-checked": 1, "passes": 2}
@@ -60,7 +66,7 @@ class Book:
         self.workings: list[Working] = []
         self.lines: list[JobLine] = []
         self.bill: list[Line] = []
-        self._checks: list[JobCheck] = []
+        self._checks: list[tuple[JobCheck, Any]] = []
         self._known: dict[tuple[str, Any], Any] = {}
 
     def ask(self, rule: Rule[Any, Any], of: str, given: Any) -> Any:  # noqa: ANN401  any rule's records
@@ -81,7 +87,7 @@ class Book:
             self.bill.append(line)
             self.lines.append(JobLine(of=of, rule=rule.id, item=line.item, product=line.product, net=line.net, mass=line.mass))
         for check in checks_in(found):
-            self._checks.append(JobCheck(of=of, rule=rule.id, check=check))
+            self._checks.append((JobCheck(of=of, rule=rule.id, check=check), given))
         return found
 
     def weigh(self, masses: Mapping[str, float]) -> None:
@@ -92,6 +98,17 @@ class Book:
                 self.bill[position] = replace(line, mass=mass)
                 self.lines[position] = replace(self.lines[position], mass=mass)
 
-    def checks(self) -> tuple[JobCheck, ...]:
-        """Return every check, failed ones first, then those that lack an input, then by utilisation."""
-        return tuple(sorted(self._checks, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0))))
+    def checks(self, job: Job, segments: Mapping[str, int]) -> tuple[JobCheck, ...]:
+        """Return every check, failed ones first, then those that lack an input, then by utilisation.
+
+        Args:
+            job: the job.
+            segments: positions of the segments that parts of the job are about, or of the first of several, by the part's name.
+        """
+        told = [
+            replace(item, needs=needs_of(job, item.rule, given, item.check, segments.get(item.of, 0)))
+            if item.check.verdict == "not-checked"
+            else item
+            for item, given in self._checks
+        ]
+        return tuple(sorted(told, key=lambda item: (_GRAVITY[item.check.verdict], -(item.check.utilisation or 0.0))))

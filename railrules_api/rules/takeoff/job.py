@@ -80,6 +80,7 @@ from railrules_api.rules.quantities.tie_plugs import (
 from railrules_api.rules.quantities.work import BoredShare, BrokenShare
 from railrules_api.rules.quantities.work_plan import Production
 from railrules_api.rules.sections.compatibility import PlatePlay, RunOffRun
+from railrules_api.rules.takeoff.provisions import Provisions
 from railrules_api.rules.takeoff.stability_terms import Stability
 from railrules_api.rules.takeoff.supply import Supply, Temperatures, TieIn
 
@@ -438,6 +439,9 @@ class Job:
     stability: Annotated[
         Stability | None,
         Field("What holds the hot track sideways; left out: buckling is not checked, and no restriction temperature is told."),
+    ] = None
+    provisions: Annotated[
+        Provisions | None, Field("What the job provides for and no count can tell; what is left out is not checked.")
     ] = None
     allowances: Annotated[tuple[Allowance, ...], Field("Allowances, where not as the catalogue says.", most_items=200)] = ()
     packaging: Annotated[tuple[Packaging, ...], Field("Packages, where not as the catalogue says.", most_items=200)] = ()

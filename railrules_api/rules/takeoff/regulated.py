@@ -13,17 +13,19 @@ from railrules_api.domain.runs import WELDED, Closed
 from railrules_api.domain.track import worked_spans
 from railrules_api.rules.strength import regulation
 from railrules_api.rules.strength.joint_rules import ANCHORED, Joint
+from railrules_api.rules.takeoff.needs import PLAIN
 from railrules_api.rules.takeoff.parts import Part, rails_of
+from railrules_api.rules.takeoff.provisions import NONE
 from railrules_api.rules.words import long_length
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from railrules_api.domain.strings import Rail, RailRun
+    from railrules_api.rules.takeoff.job import Job
     from railrules_api.rules.takeoff.rail import Group
-    from railrules_api.rules.takeoff.supply import Supply, Temperatures
 
-_NAMES: Final = {"joint": "plain joint", "insulated-joint": "insulated joint", "compromise-joint": "compromise joint"}
+_NAMES: Final = {"joint": PLAIN, "insulated-joint": "insulated joint", "compromise-joint": "compromise joint"}
 
 
 class _Held(NamedTuple):
@@ -110,15 +112,13 @@ def _classes(group: Group, joints: Sequence[Closed]) -> list[int | None]:
     return found
 
 
-def questions(
-    group: Group, supply: Supply, temperatures: Temperatures, range_lower: float, anchoring: Anchoring
-) -> tuple[regulation.TrackJointsInput, ...]:
+def questions(group: Group, job: Job, range_lower: float, anchoring: Anchoring) -> tuple[regulation.TrackJointsInput, ...]:
     """Return the questions to `regulation.track-joints` for the joints of a group, one for each class of track; none without any.
 
-    Joints of one kind that are anchored alike are asked about once. When they will be welded is not known, nor what bolts
-    insulated and compromise joints come with: these are left out, so that they are not checked.
+    Joints of one kind that are anchored alike are asked about once. What the job does not say is left out, and not checked.
     """
-    bolts = {"joint": None if supply.joints is None else supply.joints.bolts_per_joint // 2}
+    provided = job.provisions or NONE
+    plain = None if job.supply.joints is None else job.supply.joints.bolts_per_joint // 2
     by_class: dict[int | None, dict[tuple[str, float | None], list[Closed]]] = {}
     joints = _joints(group.runs)
     for joint, track_class in zip(joints, _classes(group, joints), strict=True):
@@ -133,13 +133,19 @@ def questions(
                 Joint(
                     name=_named(kind, found),
                     origin="installation",
-                    bolts_in_rail=bolts.get(kind),
+                    bolts_in_rail=plain if kind == "joint" else provided.special_bolts_in_rail,
+                    welded_after=provided.joints_welded_after,
+                    torch_cut=provided.torch_cut,
                     anchored_each_way=anchored,
                 )
                 for (kind, anchored), found in alike.items()
             ),
-            laid_at=temperatures.laying_rail,
+            anchored_at_turnouts=provided.anchored_at_turnouts,
+            laid_at=job.temperatures.laying_rail,
             range_lower=range_lower,
+            later_adjustment=provided.later_adjustment,
+            plan_in_force=provided.plan_in_force,
+            record_kept=provided.record_kept,
         )
         for track_class, alike in by_class.items()
     )

@@ -8,6 +8,7 @@ from railrules_api.domain.track import spacing_of
 from railrules_api.rules.thermal import break_gap, end_movement, force, laying_adjustment, restraint, temperature_range
 
 if TYPE_CHECKING:
+    from railrules_api.rules.takeoff.provisions import Provisions
     from railrules_api.rules.takeoff.rail import Group
     from railrules_api.rules.takeoff.supply import Temperatures
 
@@ -93,11 +94,8 @@ def ends(group: Group) -> bool:
     return any(feature.kind == END_OF_WELDED_RAIL for segment in group.segments for feature in segment.features)
 
 
-def end_input(group: Group, temperatures: Temperatures, *, neutral: float) -> end_movement.EndMovementInput:
-    """Return the question to `thermal.end-movement` for an end of a group's welded rail, held as at a break.
-
-    The room that the joint leaves is not known to a job, so that the movement is told and not checked.
-    """
+def end_input(group: Group, temperatures: Temperatures, provided: Provisions, *, neutral: float) -> end_movement.EndMovementInput:
+    """Return the question to `thermal.end-movement` for an end of a group's welded rail, held as at a break."""
     return end_movement.EndMovementInput(
         area=group.new.area,
         elastic_modulus=temperatures.elastic_modulus,
@@ -108,6 +106,8 @@ def end_input(group: Group, temperatures: Temperatures, *, neutral: float) -> en
         law="rigid-plastic",
         resistance=temperatures.resistance,
         joint_force=temperatures.joint_slip,
+        room_to_close=provided.room_to_close,
+        room_to_open=provided.room_to_open,
     )
 
 

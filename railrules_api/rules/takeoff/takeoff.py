@@ -40,6 +40,7 @@ from railrules_api.rules.takeoff import (
     money,
     own_items,
     places,
+    provisions,
     rail,
     regulated,
     safety,
@@ -147,10 +148,12 @@ class Done(NamedTuple):
     workings: tuple[Working, ...]
 
 
-def _anchors_again(parts: Sequence[Part], book: Book) -> dict[int, AnchorsAgain]:
+def _anchors_again(parts: Sequence[Part], book: Book, first_of: dict[str, int]) -> dict[int, AnchorsAgain]:
     """Pool the old anchors of the whole job; segments of which none takes or gives any are left out."""
     again: dict[int, AnchorsAgain] = {}
     for pool in anchor_reuse.pools_of(parts):
+        lacking = [at for at in pool.positions if None in {parts[at].segment.new.base_width, parts[at].segment.old.base_width}]
+        first_of.setdefault(pool.of, (lacking or pool.positions)[0])
         again |= anchor_reuse.by_segment(pool, book.ask(anchor_reuse_rule.RULE, pool.of, pool.given))
     return again
 
@@ -237,10 +240,13 @@ def _safety(
     harsh = max((hot, cold), key=lambda one: abs(one.rail_temperature - one.neutral_temperature))
     zones = safety.restraint_input(group, given, rail=harsh.rail_temperature, neutral=harsh.neutral_temperature)
     end = drifted = None
+    provided = job.provisions or provisions.NONE
     if safety.ends(group):
-        end = book.ask_once(end_movement.RULE, f"{of}, end of welded rail", safety.end_input(group, given, neutral=target))
+        end = book.ask_once(
+            end_movement.RULE, f"{of}, end of welded rail", safety.end_input(group, given, provided, neutral=target)
+        )
         if given.drift:
-            warm = safety.end_input(group, given, neutral=target - given.drift)
+            warm = safety.end_input(group, given, provided, neutral=target - given.drift)
             drifted = book.ask_once(end_movement.RULE, f"{of}, end of welded rail, neutral temperature drifted", warm)
     return SafetyPlan(
         of=of,
@@ -265,7 +271,7 @@ def _regulated(
     """Hold the joints that the job leaves in its welded rail against the regulation."""
     anchoring = regulated.Anchoring(parts)
     for group in groups:
-        for question in regulated.questions(group, job.supply, job.temperatures, found.lower, anchoring):
+        for question in regulated.questions(group, job, found.lower, anchoring):
             book.ask_once(regulation.RULE, _named(group.section), question)
 
 
@@ -276,7 +282,8 @@ def _stability(
     plain = safety.range_input(job.temperatures)
     if job.stability is None:
         return (), plain
-    neutral = temperature_range.RULE.evaluate(plain).neutral_drifted
+    with below("temperatures"):
+        neutral = temperature_range.RULE.evaluate(plain).neutral_drifted
     rows = []
     questions = stability.asked(job, job.stability, job.temperatures, neutral)
     with below("stability"):
@@ -320,13 +327,15 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms], tell: Tell | None = None)
     check_job(job)
     book, gang = Book(), work_plan.Gang()
     parts = parts_of(job)
-    again = _anchors_again(parts, book)
+    first_of = {segment.name: position for position, segment in enumerate(job.segments)}
+    again = _anchors_again(parts, book, first_of)
     summaries = []
     for position, part in enumerate(told(parts, "segments", tell)):
         with below("segments", position):
             summaries.append(_segment(part, again.get(position), book, gang))
     own_items.check(job, [working.found for working in book.workings if working.rule is custom.RULE])
     for track in single_rails.jointed(job, parts):
+        first_of.setdefault(track.of, track.positions[0])
         try:
             book.ask(joints.RULE, track.of, track.given)
         except RefusedError as error:
@@ -334,6 +343,9 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms], tell: Tell | None = None)
     groups = rail.groups_of(job)
     if not groups and all(segment.new.joints is None for segment in job.segments):
         raise refuse("segments", reason="no rail is renewed: features and left-out parts cover every segment")
+    for group in groups:
+        lacking = [segment for segment in group.segments if segment.track_class is None]
+        first_of.setdefault(_named(group.section), first_of[(lacking or group.segments)[0].name])
     plans = tuple(_rail(group, job, book, tell) for group in groups)
     hot_track, range_asked = _stability(job, book, tell)
     with below("temperatures"):
@@ -369,7 +381,7 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms], tell: Tell | None = None)
             range=laying_range,
             safety=plans_safe,
             stability=hot_track,
-            checks=book.checks(),
+            checks=book.checks(job, first_of),
             work=planned,
             hauled_in=hauled[0],
             hauled_out=hauled[1],
