@@ -8,11 +8,16 @@ from typing import TYPE_CHECKING, Any
 from railrules_api.api.envelope import Step
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import slots_of
+from railrules_api.rules.written import written
 from railrules_api.units import si_unit
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping
+
     from railrules_api.rules.model import Working
 
+_LONGEST_NAME, _LONGEST_TEXT = 200, 4000
+"""Characters that the wire form leaves to what a step is about, and to a formula with its numbers."""
 _SYMBOL = re.compile(r"(?<![A-Za-z0-9_.])[A-Za-z][A-Za-z0-9_]*")
 
 
@@ -39,31 +44,55 @@ def symbols_of(record: Any) -> dict[str, float]:  # noqa: ANN401  any described 
     return found
 
 
+def _put(text: str, numbers: Mapping[str, float]) -> str:
+    """Return a formula with its numbers put in for its symbols."""
+    return _SYMBOL.sub(lambda match: repr(numbers[match.group()]) if match.group() in numbers else match.group(), text)
+
+
+def _with_unit(amount: Amount) -> str:
+    return f"{amount.value!r} {si_unit(amount.kind).label}" if amount.kind is not None else repr(amount.value)
+
+
+def _written(working: Working, place: int, symbol: str) -> Iterator[Step]:
+    """Yield a formula that is told in words as it is written out for one use, line by line."""
+    formula = working.rule.formulas[place - 1]
+    for item in written(working.rule, place, working.given, working.found):
+        numbers = {name: amount.value for name, amount in item.numbers.items()}
+        note = f" ({item.note})" if item.note else ""
+        put = f"{'' if item.of else symbol}{_put(item.text, numbers)}{note}"
+        yield Step(
+            rule=working.rule.id,
+            of=": ".join(filter(None, (working.of, item.of)))[:_LONGEST_NAME],
+            field=formula.gives,
+            formula=symbol + formula.text,
+            substituted=put if len(put) <= _LONGEST_TEXT else f"{put[: _LONGEST_TEXT - 1]}\u2026",
+            result=_with_unit(item.result),
+        )
+
+
 def steps_of(working: Working) -> list[Step]:
-    """Return each formula of a rule with the numbers of one use put in for its symbols."""
+    """Return each formula of a rule with the numbers of one use put in for its symbols; those that gave nothing are left out."""
     numbers = {**symbols_of(working.found), **symbols_of(working.given)}
     fields = {slot.name: slot for slot in slots_of(type(working.found))}
-
-    def put(match: re.Match[str]) -> str:
-        number = numbers.get(match.group())
-        return match.group() if number is None else repr(number)
-
     steps: list[Step] = []
-    for formula in working.rule.formulas:
+    for place, formula in enumerate(working.rule.formulas, 1):
         if not formula.holds_for(working.given):
             continue
         slot = fields[formula.gives]
-        result = _number(getattr(working.found, formula.gives))
-        unit = f" {si_unit(slot.field.kind).label}" if slot.field.kind is not None else ""
         symbol = f"{slot.field.symbol} = " if slot.field.symbol else ""
-        steps.append(
-            Step(
-                rule=working.rule.id,
-                of=working.of,
-                field=formula.gives,
-                formula=symbol + formula.text,
-                substituted=symbol + (_SYMBOL.sub(put, formula.text) if formula.exact else formula.text),
-                result="see the result" if result is None else result + unit,
+        result = _number(getattr(working.found, formula.gives))
+        if not formula.exact:
+            steps += _written(working, place, symbol)
+        elif result is not None:
+            unit = f" {si_unit(slot.field.kind).label}" if slot.field.kind is not None else ""
+            steps.append(
+                Step(
+                    rule=working.rule.id,
+                    of=working.of,
+                    field=formula.gives,
+                    formula=symbol + formula.text,
+                    substituted=symbol + _put(formula.text, numbers),
+                    result=result + unit,
+                )
             )
-        )
     return steps

@@ -51,7 +51,8 @@ class Formula:
         gives: name of the output field it yields.
         text: right-hand side, e.g. `E * A * alpha * (T - T_N)`; the functions ceil, floor, sqrt, sin, min, max, abs, sum
             may stand in it.
-        exact: the text can be evaluated as it stands; False where it is a description in words or a sum over a list.
+        exact: the text can be evaluated as it stands; False where it is a description in words, a sum over a list, a row of a
+            table or a root: `rules/written` then says what it comes to in one use.
         when: an input field and the word that it must have for the equation to hold; None where it always holds.
     """
 

@@ -7,7 +7,7 @@ import math
 from functools import cache
 from typing import TYPE_CHECKING, Final
 
-from railrules_api.domain.counting import round_up
+from railrules_api.domain.counting import round_down, round_up
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
@@ -16,7 +16,8 @@ FUNCTIONS: Final[dict[str, Callable[..., float]]] = {
     "abs": abs,
     "ceil": round_up,  # as orders are rounded: float noise above a whole number does not cost one more
     "cos": math.cos,
-    "floor": math.floor,
+    "exp": math.exp,
+    "floor": round_down,
     "max": max,
     "min": min,
     "sin": math.sin,

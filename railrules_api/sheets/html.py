@@ -187,17 +187,22 @@ def _formula(line: WorkedLine) -> str:
 
 def _is_same(line: WorkedLine) -> bool:
     """Tell whether a line only hands on what another symbol stands for: its number twice would tell nothing."""
-    return line.formula.isidentifier() and len(line.results) == 1
+    return line.exact and line.formula.isidentifier() and len(line.results) == 1
 
 
-def _numbers(line: WorkedLine) -> str:
-    """Return a formula with its numbers, and the result; nothing where no numbers are put in."""
-    if not line.numbers or _is_same(line):
+def _numbers(line: WorkedLine, *, part: bool = False) -> str:
+    """Return a formula with its numbers, and the result; nothing where no numbers are put in.
+
+    Where the formula stands on the line itself, a number handed on as it is is not told again.
+    """
+    if not line.numbers or (_is_same(line) and not part):
         return ""
     about = f' <span class="of">({escape(line.units)})</span>' if line.units else ""
-    numbers = in_parts(line.formula, line.numbers, lead=_EQUALS)
-    results = "".join(f"<wbr>{mathml.math(_EQUALS + mathml.number(result))}" for result in line.results)
-    return f'<div class="numbers">{numbers}{results}{about}</div>'
+    note = f'<div class="of">{escape(line.note)}</div>' if line.note else ""
+    numbers = in_parts(line.text, line.numbers, lead=_EQUALS)
+    told = line.results[1:] if line.text.isidentifier() else line.results  # a number that was read is not told twice
+    results = "".join(f"<wbr>{mathml.math(_EQUALS + mathml.number(result))}" for result in told)
+    return f'<div class="numbers">{numbers}{results}{about}{note}</div>'
 
 
 def _step(rule: str, step: Step) -> Iterator[str]:
@@ -206,7 +211,7 @@ def _step(rule: str, step: Step) -> Iterator[str]:
     letter = f"{_symbol(first.symbol)} " if first.symbol else ""
     meaning = f'{letter}<span class="meaning">{escape(first.meaning)}</span>'
     reference = f'<div class="reference">{escape(rule)} {first.number}</div>'
-    if len(step.lines) == 1:
+    if len(step.lines) == 1 and not first.of:
         of = "; ".join(step.lines[0][0])
         holds = f'<div class="of">{escape(of)}</div>' if of else ""
         value = mathml.math(mathml.number(first.results[-1]))
@@ -218,9 +223,14 @@ def _step(rule: str, step: Step) -> Iterator[str]:
     yield f'<tr class="step"><td>{meaning}</td><td>{_formula(first)}</td><td class="number">{reference}</td></tr>'
     for parts, line in step.lines:
         yield (
-            f'<tr class="line part"><td>{escape("; ".join(parts))}</td><td>{_numbers(line)}</td>'
+            f'<tr class="line part"><td>{escape(_part(parts, line))}</td><td>{_numbers(line, part=True)}</td>'
             f'<td class="number result">{mathml.math(mathml.number(line.results[-1]))}</td></tr>'
         )
+
+
+def _part(parts: tuple[str, ...], line: WorkedLine) -> str:
+    """Return what a line is about: parts of the job, and the part of the result."""
+    return ": ".join(filter(None, ("; ".join(parts), line.of)))
 
 
 def _worked(worked: Worked) -> Iterator[str]:

@@ -84,6 +84,8 @@ class _Setter:
             return f"<mrow>{_within('|', self.put(arguments[0])[0], '|')}</mrow>", _ATOM
         if name == "ceil":
             return f"<mrow>{_within('⌈', self.put(arguments[0])[0], '⌉')}</mrow>", _ATOM
+        if name == "floor":
+            return f"<mrow>{_within('⌊', self.put(arguments[0])[0], '⌋')}</mrow>", _ATOM
         inside = "<mo>,</mo>".join(self.put(argument)[0] for argument in arguments)
         return f"<mrow>{_identifier(name)}{_within('(', inside, ')')}</mrow>", _ATOM
 

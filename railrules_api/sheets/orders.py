@@ -60,7 +60,7 @@ def _line(meaning: str, formula: str, given: Mapping[str, Number], result: Numbe
         put = {name: shown(number, system, significant=significant) for name, number in given.items()}
         if follows(formula, put, last):
             break
-    return WorkedLine("", meaning, formula, exact=True, numbers=put, results=(last,), units="", number=0)
+    return WorkedLine("", meaning, formula, exact=True, text=formula, numbers=put, results=(last,), units="", number=0)
 
 
 def order_row(order: Order, sold: Selling, system: System) -> OrderRow:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 
 from railrules_api.domain.amounts import Amount
 from railrules_api.rules.checks import checks_in
+from railrules_api.rules.model import Working
 from railrules_api.rules.takeoff.takeoff import TakeoffResult
 from railrules_api.sheets import job
 from railrules_api.sheets.model import CheckRow, Place, Sheet, Step, Worked
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping, Sequence
 
     from railrules_api.rules.checks import Check
-    from railrules_api.rules.model import Cite, Rule, Working
+    from railrules_api.rules.model import Cite, Rule
     from railrules_api.sheets.model import Material, OrderRow, Table
     from railrules_api.sheets.working import WorkedLine
     from railrules_api.units import System
@@ -122,9 +123,16 @@ def _order_rows(material: Material) -> tuple[OrderRow, ...]:
     )
 
 
+def _uses(material: Material) -> tuple[Working, ...]:
+    """Return every use of a rule; the rule that was asked comes last where it only adds up what others found."""
+    if any(working.rule is material.rule for working in material.workings):
+        return material.workings
+    return (*material.workings, Working(material.rule, "", material.given, material.found))
+
+
 def _rules(material: Material) -> Iterator[Rule[Any, Any]]:
     """Yield every rule used once, in the order of use."""
-    yield from {working.rule.id: working.rule for working in material.workings}.values()
+    yield from {working.rule.id: working.rule for working in _uses(material)}.values()
 
 
 def _steps(uses: list[Working], system: System) -> Iterator[Step]:
@@ -146,7 +154,7 @@ def _steps(uses: list[Working], system: System) -> Iterator[Step]:
 def _workings(material: Material, numbers: dict[Place, int]) -> Iterator[Worked]:
     """Yield the rules used, each with all its uses, in the order of first use; a rule that has no line to show is left out."""
     for rule in _rules(material):
-        uses = [working for working in material.workings if working.rule is rule]
+        uses = [working for working in _uses(material) if working.rule is rule]
         steps = tuple(_steps(uses, material.system))
         if steps:
             of = tuple(dict.fromkeys(use.of for use in uses if use.of))

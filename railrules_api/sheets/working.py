@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, Final, NamedTuple
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.fields import slots_of
 from railrules_api.domain.kinds import Kind
+from railrules_api.rules.written import written
 from railrules_api.sheets.expressions import evaluate, symbols_in
 from railrules_api.sheets.numbers import MOST, USUAL, Printed, in_unit, printed
 from railrules_api.units import UNITS, Unit, answer_unit
@@ -20,6 +21,8 @@ if TYPE_CHECKING:
     from railrules_api.units import System
 
 _SAME: Final = 1e-9
+_LOST: Final = 1e-15
+"""What a difference of two numbers that are nearly one may be out by; far below any quantity in SI that stands on a sheet."""
 _SHIFTS: Final = (1.07, 0.93, 1.13, 0.89, 1.19, 0.83, 1.29, 0.79, 1.31, 0.73)
 _NOISE: Final = 1e-12
 _IN_SI: Final = "worked in coherent SI"
@@ -56,20 +59,26 @@ class WorkedLine:
         meaning: the result in words.
         formula: the right-hand side.
         exact: the formula is arithmetic; False where it is told in words.
+        text: the arithmetic that the numbers are put into: the formula, or what it comes to in this use.
         numbers: printed numbers by symbol; empty where none are put in.
         results: the result, and once more where the answer has it in another unit.
         units: what the numbers of the line are in, where it is not the answer's units.
         number: place among the rule's formulas, from 1.
+        of: the part of the result that the line is about; empty for the whole.
+        note: the row of a table that was read, or the case that holds.
     """
 
     symbol: str
     meaning: str
     formula: str
     exact: bool
+    text: str
     numbers: Mapping[str, Printed]
     results: tuple[Printed, ...]
     units: str
     number: int
+    of: str = ""
+    note: str = ""
 
 
 def number_of(slot: Slot, value: Any) -> Number | None:  # noqa: ANN401  a field of any record
@@ -138,7 +147,7 @@ def _in(number: Number, unit: Unit | None) -> float:
 
 
 def _close(one: float, other: float) -> bool:
-    return abs(one - other) <= _SAME * max(abs(one), abs(other), 1e-30)
+    return abs(one - other) <= max(_SAME * max(abs(one), abs(other)), _LOST)
 
 
 def _result_unit(kind: Kind | None, wanted: Unit | None, true: tuple[float, float], got: tuple[float, float]) -> Unit | None:
@@ -174,16 +183,17 @@ def _choices(formula: str, given: Mapping[str, Number], result: Number, system: 
         if not _close(evaluate(formula, {name: number.value for name, number in given.items()}), result.value):
             return  # a letter that two fields share: better no numbers than wrong ones
         true = (result.value, evaluate(formula, {name: number.value for name, number in beside.items()}))
-        for cost, about, choose in _unit_sets(system):
-            units = {name: choose(number) for name, number in given.items()}
-            here = evaluate(formula, {name: _in(number, units[name]) for name, number in given.items()})
-            there = evaluate(formula, {name: _in(number, units[name]) for name, number in beside.items()})
-            try:
-                yield _Choice(cost, about, units, _result_unit(result.kind, usual_unit(result, system), true, (here, there)))
-            except LookupError:
-                continue
     except (ArithmeticError, ValueError):
         return
+    for cost, about, choose in _unit_sets(system):
+        units = {name: choose(number) for name, number in given.items()}
+        try:
+            here = evaluate(formula, {name: _in(number, units[name]) for name, number in given.items()})
+            there = evaluate(formula, {name: _in(number, units[name]) for name, number in beside.items()})
+            worked_in = _result_unit(result.kind, usual_unit(result, system), true, (here, there))
+        except (ArithmeticError, ValueError, LookupError):
+            continue  # units that do not go together may even give the root of a negative number
+        yield _Choice(cost, about, units, worked_in)
 
 
 # ---------------------------------------------------------------- how many digits it takes
@@ -236,41 +246,61 @@ def _set(formula: str, given: Mapping[str, Number], result: Number, choice: _Cho
     return None
 
 
+def _put(line: WorkedLine, given: Mapping[str, Number], result: Number, system: System) -> WorkedLine:
+    """Return a line with its numbers, in the units in which they show best; without, where they do not give the result."""
+    choices = _choices(line.text, given, result, system)
+    sets = [found for choice in choices if (found := _set(line.text, given, result, choice, system)) is not None]
+    if not sets:
+        return line
+    _, chosen, put, results = min(sets, key=lambda found: found[0])
+    return replace(line, numbers=put, results=results, units=chosen.about)
+
+
+def _told(working: Working, place: int, formula: Formula) -> WorkedLine:
+    """Return a formula without numbers or result."""
+    slot = next(slot for slot in slots_of(type(working.found)) if slot.name == formula.gives)
+    return WorkedLine(
+        symbol=slot.field.symbol, meaning=slot.field.about.rstrip("."), formula=formula.text, exact=formula.exact,
+        text=formula.text if formula.exact else "", numbers={}, results=(), units="", number=place,
+    )  # fmt: skip
+
+
+def _number(amount: Amount) -> Number:
+    return Number(amount.value, amount.kind, amount.answer)
+
+
+def written_lines(working: Working, place: int, formula: Formula, system: System) -> Iterator[WorkedLine]:
+    """Yield a formula that is told in words as it is written out for one use, line by line."""
+    told = _told(working, place, formula)
+    for item in written(working.rule, place, working.given, working.found):
+        result = _number(item.result)
+        line = replace(told, text=item.text, of=item.of, note=item.note, results=(shown(result, system),))
+        yield _put(line, {name: _number(item.numbers[name]) for name in symbols_in(item.text)}, result, system)
+
+
 def worked_line(formula: Formula, place: int, working: Working, system: System) -> WorkedLine:
-    """Return a formula of a rule with the numbers of one use."""
-    fields = {slot.name: slot for slot in slots_of(type(working.found))}
-    slot = fields[formula.gives]
+    """Return a formula that is arithmetic with the numbers of one use; without a result where the rule gave none."""
+    told = _told(working, place, formula)
+    slot = next(slot for slot in slots_of(type(working.found)) if slot.name == formula.gives)
     result = number_of(slot, getattr(working.found, formula.gives))
-    plain = WorkedLine(
-        symbol=slot.field.symbol,
-        meaning=slot.field.about.rstrip("."),
-        formula=formula.text,
-        exact=formula.exact,
-        numbers={},
-        results=() if result is None else (shown(result, system),),
-        units="",
-        number=place,
-    )
-    if not formula.exact or result is None:
-        return plain
+    if result is None:
+        return told
+    line = replace(told, results=(shown(result, system),))
     numbers = {**symbols_of(working.found), **symbols_of(working.given)}
     names = symbols_in(formula.text)
     if any(name not in numbers for name in names):
-        return plain
-    given = {name: numbers[name] for name in names}
-    choices = _choices(formula.text, given, result, system)
-    sets = [found for choice in choices if (found := _set(formula.text, given, result, choice, system)) is not None]
-    if not sets:
-        return plain
-    _, chosen, put, results = min(sets, key=lambda found: found[0])
-    return replace(plain, numbers=put, results=results, units=chosen.about)
+        return line
+    return _put(line, {name: numbers[name] for name in names}, result, system)
 
 
 def worked_lines(working: Working, system: System) -> tuple[WorkedLine, ...]:
     """Return every formula of a rule with the numbers of one use; those whose result is not there are left out."""
-    lines = (
-        worked_line(formula, place, working, system)
-        for place, formula in enumerate(working.rule.formulas, 1)
-        if formula.holds_for(working.given)
-    )
+    lines: list[WorkedLine] = []
+    for place, formula in enumerate(working.rule.formulas, 1):
+        if not formula.holds_for(working.given):
+            continue
+        if formula.exact:
+            lines.append(worked_line(formula, place, working, system))
+        else:
+            lines += written_lines(working, place, formula, system)
     return tuple(line for line in lines if line.results)

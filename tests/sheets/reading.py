@@ -13,7 +13,20 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
 VOID = {"meta", "col", "wbr", "br", "link"}
-_SIGNS = {"=": "=", "·": "*", "\u00d7": "*", "\u2212": "-", "+": "+", "(": "(", ")": ")", ",": ",", "⌈": "ceil(", "⌉": ")"}
+_SIGNS = {
+    "=": "=",
+    "·": "*",
+    "\u00d7": "*",
+    "\u2212": "-",
+    "+": "+",
+    "(": "(",
+    ")": ")",
+    ",": ",",
+    "⌈": "ceil(",
+    "⌉": ")",
+    "⌊": "floor(",
+    "⌋": ")",
+}
 
 
 @dataclass
@@ -104,6 +117,8 @@ def value_of(expression: str) -> float:
     names = {
         "sqrt": math.sqrt,
         "ceil": _ceil,
+        "exp": math.exp,
+        "floor": lambda value: math.floor(value + 1e-9 * max(1.0, abs(value))),
         "pi": math.pi,
         "max": max,
         "min": min,
@@ -128,8 +143,8 @@ def numbers_of(row: Node) -> tuple[str, list[Node]]:
     whole = next(row.all("div", "numbers"))
     pieces = list(whole.all("math"))
     starts = [place for place, node in enumerate(pieces) if node.children[0].text == "="]
-    if not starts:
-        return "".join(map(sum_of, pieces)), []
+    if len(starts) < 2:
+        return "".join(map(sum_of, pieces)).lstrip("="), []
     first = "".join(map(sum_of, pieces[: starts[1]])).lstrip("=")
     return first, [pieces[place] for place in starts[1:]]
 

@@ -130,6 +130,7 @@ class _Scale(NamedTuple):
             lobes=2 * point.line.lobes - 1,
             take_up=balance.take_up * self.length,
             energy=balance.energy * self.force * self.length,
+            slope=balance.slope / balance.far_force,
         )
 
 

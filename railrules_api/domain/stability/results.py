@@ -51,6 +51,7 @@ class Equilibrium:
         lobes: number of lobes of the whole buckle.
         take_up: rail length taken up by one half of the buckle [m].
         energy: energy above that of the unbuckled track at the same rise, whole track [J].
+        slope: by what share the rise changes for each e-fold of the deflection; zero at a turning point of the path.
     """
 
     temperature_rise: float
@@ -60,6 +61,7 @@ class Equilibrium:
     lobes: int
     take_up: float
     energy: float
+    slope: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

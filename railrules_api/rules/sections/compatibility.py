@@ -175,7 +175,7 @@ def _compared(given: SectionCompatibilityInput) -> Compatibility:
         raise refuse("_".join(map(str, first.path)), reason=first.reason, value=first.value) from error
 
 
-def _shoulders(given: SectionCompatibilityInput) -> tuple[float, float]:
+def shoulders_of(given: SectionCompatibilityInput) -> tuple[float, float]:
     """Return the narrowest and the widest base that the old plates take: as their table says, else the old rail's own."""
     least, most = given.old_plate_base_least, given.old_plate_base_most
     if least is not None and most is not None and least > most:
@@ -240,7 +240,7 @@ def evaluate(given: SectionCompatibilityInput) -> SectionCompatibilityResult:
         RefusedError: the plates' narrowest base is wider than their widest.
     """
     found = _compared(given)
-    least, most = _shoulders(given)
+    least, most = shoulders_of(given)
     serve = least - given.plate_play <= given.new_base_width <= most + given.plate_play
     plan: Literal["keep-old-plates", "new-plates", "new-plates-by-choice"] = "new-plates"
     if serve:

@@ -66,7 +66,7 @@ def _answer(given: BucklingInput) -> BucklingResult:
     if curved and not _curve_is_witnessed(given, radius):
         return _not_available(change, radius)
     straight = None if curved else _lowest(given)
-    path = _path(given, 1 / radius)
+    path = path_of(given, 1 / radius)
     lower = _rise(path.lower) if path is not None else (None if straight is None else straight.temperature_rise)
     upper = None if path is None else _rise(path.upper)
     allowed, reason = _allowed(given, path, lower, upper)
@@ -142,7 +142,8 @@ def _check_together(given: BucklingInput) -> None:
         raise refuse("second_moment", reason="buckling upwards needs the second moment about the level axis")
 
 
-def _path(given: BucklingInput, curvature: float) -> stability.BucklingPath | None:
+def path_of(given: BucklingInput, curvature: float) -> stability.BucklingPath | None:
+    """Return the path of equilibria with the line defect; None where none is given."""
     if given.defect_amplitude is None or given.defect_half_length is None or given.stiffness is None:
         return None
     return stability.defect_path(
@@ -289,9 +290,19 @@ RULE = Rule(
     ),
     formulas=(
         Formula("temperature_change", "T - T_N"),
-        Formula("lowest_rise", "min over shapes and lengths of P0 / (2 E A alpha)", exact=False),
-        Formula("lower_rise", "smallest rise on the path after the first maximum; without a defect the lowest rise", exact=False),
-        Formula("upper_rise", "first maximum of the rise on the path", exact=False),
+        Formula(
+            "lowest_rise",
+            "least over shapes and lengths L of (k_1 B / L^2 + k_3 R (sqrt(1 + k_2 N F^2 L^5 / (R B^2)) - 1) L) / (N alpha), "
+            "B = 2 E I_y, N = 2 E A, R = 2 r; it is least where 2 k_1 B / L^2 is L times the slope of the second term",
+            exact=False,
+        ),
+        Formula(
+            "lower_rise",
+            "least of (P / (2 E A) + e) / alpha on the path of equilibria after its first maximum, P the force at the middle and "
+            "e the strain taken up there: B w'''' + (P (w' + w0'))' = P / R - F sign(w); without a defect the lowest rise",
+            exact=False,
+        ),
+        Formula("upper_rise", "first maximum of (P / (2 E A) + e) / alpha on that path", exact=False),
         Formula("allowed_rise", "lower rise less margin; or by the difference of upper and lower rise", exact=False),
     ),
     cites=(
