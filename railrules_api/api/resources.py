@@ -10,6 +10,7 @@ from msgspec import Meta
 
 from railrules_api.api import bulk, csv_form, drawn, idempotency, profile_pages, progress, sheet_form
 from railrules_api.api import catalogue_pages as pages
+from railrules_api.api import registry_pages as registry
 from railrules_api.api.calculations import answer, answer_csv, answer_on_paper, calculation
 from railrules_api.api.envelope import Versions
 from railrules_api.api.operations import Asked, Lines, Operation, Parameter, Reply
@@ -228,22 +229,23 @@ def operations() -> tuple[Operation, ...]:
         Operation(
             method="GET", path="/v1/rules", id="listRules", tag="catalogue", summary="List the rules",
             description="The registry: formulas, inputs with units and limits, cautions and sources of every rule.",
-            answer=pages.RuleList, handler=pages.rules_reply,
+            answer=registry.RuleList, handler=registry.rules_reply,
             links=_leads_to("getRule", "/rules/0/id", "The first rule of the list."),
         ),
         Operation(
             method="GET", path="/v1/rules/{id}", id="getRule", tag="catalogue", summary="Get one rule",
-            description="One record of the registry.", answer=pages.RuleRecord, handler=pages.rule_reply, parameters=(rule_id,),
-            statuses=(404,),
+            description="One record of the registry.", answer=registry.RuleRecord, handler=registry.rule_reply,
+            parameters=(rule_id,), statuses=(404,),
         ),
         Operation(
             method="GET", path="/v1/sources", id="listSources", tag="catalogue", summary="List the sources",
-            description="Every document that a value or a rule cites.", answer=pages.SourceList, handler=pages.sources_reply,
+            description="Every document that a value or a rule cites.", answer=registry.SourceList,
+            handler=registry.sources_reply,
         ),
         Operation(
             method="GET", path="/v1/rulebooks", id="listRulebooks", tag="catalogue", summary="List the rulebooks",
             description="The defaults that stand in where a request leaves something out, with their sources.",
-            answer=pages.RulebookList, handler=pages.rulebooks_reply,
+            answer=registry.RulebookList, handler=registry.rulebooks_reply,
         ),
     ]  # fmt: skip
     table += [_calculation_operation(resource) for resource in calculations()]

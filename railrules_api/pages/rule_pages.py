@@ -7,7 +7,7 @@ from functools import cache
 from html import escape
 from typing import TYPE_CHECKING, Any, Final
 
-from railrules_api.api.catalogue_pages import rule_record
+from railrules_api.api.registry_pages import rule_record
 from railrules_api.api.sheet_form import SHEETS, XLSX
 from railrules_api.domain.fields import slots_of
 from railrules_api.drawing.registry import MEDIA_TYPE, is_drawn
