@@ -45,6 +45,7 @@ fuzz:            ## each reader of what callers send against FUZZ_RUNS made-up i
 	for target in $(FUZZED); do \
 	  build/fuzz/bin/python -m tests.fuzz $$target -runs=$(FUZZ_RUNS) -max_len=4096 -timeout=10 -rss_limit_mb=2000 \
 	    -artifact_prefix=build/fuzz/$$target- build/fuzz/corpus/$$target || exit 1; \
+	  build/fuzz/bin/python -m tests.fuzz.corpus keep $$target build/fuzz/corpus/$$target; \
 	done
 
 kept: $(STAMP)   ## keep what the service answers now; what differs belongs into openapi/CHANGELOG.md

@@ -14,17 +14,18 @@ from pathlib import Path
 import atheris  # type: ignore[import-untyped, import-not-found, unused-ignore]
 
 with atheris.instrument_imports(include=["railrules_api.api", "railrules_api.app.serving"]):
+    from tests.fuzz import corpus
     from tests.fuzz.target import service
     from tests.fuzz.targets import TARGETS
 
 
 def main() -> None:
-    """Write the seeds into the corpus folder and search."""
+    """Write the seeds and what was kept into the corpus folder and search."""
     name = sys.argv.pop(1)
     one_input, seeds = TARGETS[name]
     folder = Path(sys.argv[-1])
     folder.mkdir(parents=True, exist_ok=True)
-    for seed in seeds():
+    for seed in (*seeds(), *corpus.kept(name)):
         (folder / hashlib.sha256(seed).hexdigest()[:16]).write_bytes(seed)
     service()
     atheris.Setup(sys.argv, one_input)
