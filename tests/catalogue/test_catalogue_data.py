@@ -112,7 +112,7 @@ def test_remembered_values_are_never_shown_as_read(catalogue: Catalogue) -> None
 
 def test_a_value_that_is_not_known_is_absent(catalogue: Catalogue) -> None:
     assert "area" not in catalogue.tables["rail-sections"].rows["CR105"].values
-    assert "mass" not in catalogue.tables["plate-pins"].rows["hold-down-pin"].values
+    assert "coverage_rough" not in catalogue.tables["preservatives"].rows["liquid-brush-on"].values
 
 
 def test_every_cell_of_the_section_file_is_a_value(catalogue: Catalogue) -> None:

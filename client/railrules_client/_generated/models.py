@@ -3532,6 +3532,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             characters.
         pin_id: Catalogue id of the pin. At most 200 characters.
         pin_mass: Mass of one pin.
+        pins_per_keg: Pins in a keg. More than 0, at most 100,000.
         anchor_pattern: Row of the catalogue table `anchor-patterns` that supplies what is not given here. Not empty, at
             most 80 characters.
         anchors: Anchors that plain track carries.
@@ -3606,6 +3607,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
     pin: str | UnsetType = UNSET
     pin_id: str | UnsetType = UNSET
     pin_mass: Mass | UnsetType = UNSET
+    pins_per_keg: float | UnsetType = UNSET
     anchor_pattern: str | UnsetType = UNSET
     anchors: AnchorPattern | UnsetType = UNSET
     elastic_fasteners: bool | UnsetType = UNSET
@@ -3682,6 +3684,7 @@ class NewTrack(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_
             pin: str | UnsetType = UNSET,
             pin_id: str | UnsetType = UNSET,
             pin_mass: Mass | Measured | UnsetType = UNSET,
+            pins_per_keg: float | UnsetType = UNSET,
             anchor_pattern: str | UnsetType = UNSET,
             anchors: AnchorPattern | UnsetType = UNSET,
             elastic_fasteners: bool | UnsetType = UNSET,
@@ -4274,6 +4277,7 @@ class PlatePinsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             characters.
         product: Catalogue id of the pin. At most 200 characters.
         pin_mass: Mass of one pin.
+        per_keg: Pins in a keg. More than 0, at most 100,000.
         units: Units of the answer; `us` when left out.
         explain: Add each formula with its numbers.
         rulebook: Rulebook to answer with.
@@ -4287,6 +4291,7 @@ class PlatePinsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
     pin: str | UnsetType = UNSET
     product: str | UnsetType = UNSET
     pin_mass: Mass | UnsetType = UNSET
+    per_keg: float | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
     explain: bool | UnsetType = UNSET
     rulebook: RulebookChoice | UnsetType = UNSET
@@ -4304,6 +4309,7 @@ class PlatePinsRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, re
             pin: str | UnsetType = UNSET,
             product: str | UnsetType = UNSET,
             pin_mass: Mass | Measured | UnsetType = UNSET,
+            per_keg: float | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
             explain: bool | UnsetType = UNSET,
             rulebook: RulebookChoice | UnsetType = UNSET,
@@ -4322,6 +4328,7 @@ class PlatePinsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tr
         ties_pinned: Ties whose plates are pinned.
         plates_pinned: Plates that are pinned.
         pins: Pins.
+        kegs: Kegs, unrounded; left out where what one holds is not known.
         mass: Mass of the pins.
         note: Why none is counted, where none is.
         lines: Pins to order.
@@ -4331,6 +4338,7 @@ class PlatePinsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tr
     ties_pinned: int
     plates_pinned: int
     pins: int
+    kegs: float | UnsetType = UNSET
     mass: Mass | UnsetType = UNSET
     note: str | UnsetType = UNSET
     lines: list[Line]

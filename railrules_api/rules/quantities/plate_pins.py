@@ -12,7 +12,7 @@ from railrules_api.domain.kinds import Kind
 from railrules_api.domain.records import lean
 from railrules_api.domain.track import Stretch, rail_count
 from railrules_api.rules.model import Cite, Formula, Rule
-from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, ranges_of
+from railrules_api.rules.quantities.given import TieKind, held_by_others, mass_of, packed, ranges_of
 from railrules_api.rules.quantities.lines import Line
 
 PinnedEvery = Annotated[
@@ -30,6 +30,10 @@ PinMass = Annotated[
     float | None,
     Field("Mass of one pin.", kind=Kind.MASS, above=0.0, at_most=10.0, taken=Taken("pin", "plate-pins", "mass")),
 ]
+PinsPerKeg = Annotated[
+    float | None,
+    Field("Pins in a keg.", symbol="c", above=0.0, at_most=1e5, taken=Taken("pin", "plate-pins", "count_per_package")),
+]
 
 
 @lean
@@ -43,6 +47,7 @@ class PlatePinsInput:
     per_plate: PinsPerPlate
     product: PinProduct = None
     pin_mass: PinMass = None
+    per_keg: PinsPerKeg = None
 
 
 @lean
@@ -54,6 +59,7 @@ class PlatePinsResult:
     ties_pinned: Annotated[int, Field("Ties whose plates are pinned.", symbol="n_t")]
     plates_pinned: Annotated[int, Field("Plates that are pinned.", symbol="n_p")]
     pins: Annotated[int, Field("Pins.", symbol="n")]
+    kegs: Annotated[float | None, Field("Kegs, unrounded; left out where what one holds is not known.")] = None
     mass: Annotated[float | None, Field("Mass of the pins.", kind=Kind.MASS)] = None
     note: Annotated[str | None, Field("Why none is counted, where none is.")] = None
     lines: Annotated[tuple[Line, ...], Field("Pins to order.")]
@@ -71,14 +77,16 @@ def evaluate(given: PlatePinsInput) -> PlatePinsResult:
     ties = sum(multiples_between(part.first, part.beyond, given.every) for part in ranges) if on_wood else 0
     pins = ties * rails * given.per_plate
     mass = mass_of(pins, given.pin_mass)
+    line = Line(item="plate-pins", product=given.product or "", net=Amount(float(pins)), mass=mass)
     return PlatePinsResult(
         rails=rails,
         ties_pinned=ties,
         plates_pinned=ties * rails,
         pins=pins,
+        kegs=None if given.per_keg is None else pins / given.per_keg,
         mass=mass,
         note=held_by_others(given.tie_kind, "plate pins"),
-        lines=(Line(item="plate-pins", product=given.product or "", net=Amount(float(pins)), mass=mass),),
+        lines=(packed(line, "keg", given.per_keg),),
     )
 
 
@@ -93,6 +101,7 @@ RULE = Rule(
         Formula("ties_pinned", "number of ties k with k mod every = 0, on wood ties", exact=False),
         Formula("plates_pinned", "n_t * r"),
         Formula("pins", "n_p * k"),
+        Formula("kegs", "n / c", exact=False),
     ),
     cites=(Cite("common-practice", "two studs in the plates of every fifth tie", "common-practice"),),
     input=PlatePinsInput,

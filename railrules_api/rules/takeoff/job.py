@@ -27,7 +27,7 @@ from railrules_api.rules.quantities.given import (
     TieKind,
 )
 from railrules_api.rules.quantities.loads import Vehicle
-from railrules_api.rules.quantities.plate_pins import PinMass, PinnedEvery, PinProduct, PinsPerPlate
+from railrules_api.rules.quantities.plate_pins import PinMass, PinnedEvery, PinProduct, PinsPerKeg, PinsPerPlate
 from railrules_api.rules.quantities.preservative import (
     AdzeMargin,
     Coats,
@@ -250,6 +250,7 @@ class NewTrack:
     pins_per_plate: PinsPerPlate
     pin_id: PinProduct = None
     pin_mass: PinMass = None
+    pins_per_keg: PinsPerKeg = None
     anchors: NewAnchors
     elastic_fasteners: ElasticFasteners = None
     anchors_reapplied_share: ReappliedShare

@@ -197,6 +197,7 @@ def questions(part: Part, found: Mapping[str, Any], again: AnchorsAgain | None =
                 per_plate=new.pins_per_plate,
                 product=new.pin_id,
                 pin_mass=new.pin_mass,
+                per_keg=new.pins_per_keg,
             ),
         )
     if new.plate_length is not None and new.plate_width is not None:
