@@ -45,6 +45,7 @@ TABLES = {  # path -> (table, singular, plural) for the summaries
     "rail-anchors": ("rail anchor", "rail anchors"),
     "plate-pins": ("plate pin", "plate pins"),
     "track-bolts": ("track bolt", "track bolts"),
+    "turnouts": ("turnout", "turnouts"),
     "preservatives": ("preservative", "preservatives"),
     "spike-patterns": ("spike pattern", "spike patterns"),
     "anchor-patterns": ("anchor pattern", "anchor patterns"),

@@ -158,6 +158,15 @@ PRESERVATIVES = Plan(
         Column("drum_volume", "Volume of a drum.", kind=Kind.VOLUME),
     ),
 )
+TURNOUTS = Plan(
+    "turnouts",
+    "turnouts.toml",
+    (
+        Column("turnout_number", "Number of the frog.", "number", required=True),
+        Column("degree", "Degree of the closure curve, where the source gives that.", kind=Kind.ANGLE),
+        _length("radius", "Radius of the closure curve, middle of the track, where the source gives that."),
+    ),
+)
 SPIKE_PATTERNS = Plan("spike-patterns", "spike_patterns.toml", record=SpikePattern)
 ANCHOR_PATTERNS = Plan("anchor-patterns", "anchor_patterns.toml", record=AnchorPattern)
 FEATURE_KINDS = Plan("feature-kinds", "feature_kinds.toml", record=FeatureRule)
@@ -172,6 +181,7 @@ PLANS: tuple[Plan, ...] = (
     PLATE_PINS,
     TRACK_BOLTS,
     PRESERVATIVES,
+    TURNOUTS,
     SPIKE_PATTERNS,
     ANCHOR_PATTERNS,
     FEATURE_KINDS,

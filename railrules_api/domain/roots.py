@@ -23,6 +23,11 @@ def sine(angle: float) -> float:
     return _each(math.sin, angle)
 
 
+def arctangent(value: float) -> float:
+    """Return the angle of a tangent [rad]; of a column, that of each."""
+    return _each(math.atan, value)
+
+
 def _each(function: Callable[[float], float], value: Any) -> float:  # noqa: ANN401  a number or a column of them
     found: float = function(value) if isinstance(value, float | int) else value.each(function)
     return found

@@ -31,7 +31,7 @@ from railrules_api.rules.quantities import (
 )
 from railrules_api.rules.sections import compatibility as section_compatibility
 from railrules_api.rules.sections import properties as section_properties
-from railrules_api.rules.strength import hauling_curve, regulation, vertical_bending
+from railrules_api.rules.strength import hauling_curve, regulation, turnout_radius, vertical_bending
 from railrules_api.rules.takeoff import takeoff
 from railrules_api.rules.thermal import (
     break_gap,
@@ -90,6 +90,7 @@ ALL: tuple[Rule[Any, Any], ...] = (
     joint_gap.RULE,
     vertical_bending.RULE,
     hauling_curve.RULE,
+    turnout_radius.RULE,
     regulation.RULE,
     section_properties.RULE,
     section_compatibility.RULE,

@@ -212,6 +212,9 @@ def test_given_factor_and_no_speed() -> None:
 # ---- hauling
 
 HAUL = hauling_curve.HaulingCurveInput(
+    gauge=1.4351,
+    heel_spread=0.15875,
+    frog_toe_spread=0.2159,
     radius=120.0,
     elastic_modulus=2.068e11,
     base_width=0.1524,

@@ -2253,8 +2253,15 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
         rack_offset: Distance of the outermost string from the middle of the track.
         facing_ends: Free ends that face each other in a rack: 1 against a stop, 2 string against string. At least 1, at
             most 2.
-        radius: Radius; give this or the degree.
-        degree: Degree of curve, by 100-ft chord.
+        turnout: Row of the catalogue table `turnouts` that supplies what is not given here. Not empty, at most 80
+            characters.
+        radius: Radius of the sharpest curve; give this, the degree, a turnout, or a turnout number.
+        degree: Its degree, by 100-ft chord.
+        turnout_number: Number of the frog of the sharpest turnout, where the list of turnouts has none such; the
+            sharpest closure curve that a straight switch can lead to is answered for. At least 2, at most 100.
+        gauge: Gauge of track.
+        heel_spread: Distance of the gage lines at the heel of the switch.
+        frog_toe_spread: Distance of the gage lines at the toe of the frog.
         turn_angle: Angle that the curve turns through; without it longer than the string.
         elastic_modulus: Modulus of elasticity of rail steel.
         section: Row of the catalogue table `rail-sections` that supplies what is not given here. Not empty, at most 80
@@ -2276,8 +2283,13 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
     rack_spacing: Length
     rack_offset: Length
     facing_ends: int
+    turnout: str | UnsetType = UNSET
     radius: Length | UnsetType = UNSET
     degree: Angle | UnsetType = UNSET
+    turnout_number: float | UnsetType = UNSET
+    gauge: Length | UnsetType = UNSET
+    heel_spread: Length | UnsetType = UNSET
+    frog_toe_spread: Length | UnsetType = UNSET
     turn_angle: Angle | UnsetType = UNSET
     elastic_modulus: Stress | UnsetType = UNSET
     section: str | UnsetType = UNSET
@@ -2302,8 +2314,13 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
             rack_spacing: Length | Measured,
             rack_offset: Length | Measured,
             facing_ends: int,
+            turnout: str | UnsetType = UNSET,
             radius: Length | Measured | UnsetType = UNSET,
             degree: Angle | Measured | UnsetType = UNSET,
+            turnout_number: float | UnsetType = UNSET,
+            gauge: Length | Measured | UnsetType = UNSET,
+            heel_spread: Length | Measured | UnsetType = UNSET,
+            frog_toe_spread: Length | Measured | UnsetType = UNSET,
             turn_angle: Angle | Measured | UnsetType = UNSET,
             elastic_modulus: Stress | Measured | UnsetType = UNSET,
             section: str | UnsetType = UNSET,
@@ -2328,6 +2345,9 @@ class HaulingCurveRequest(Struct, frozen=True, kw_only=True, omit_defaults=True,
                 "rack_offset": Length.of,
                 "radius": Length.of,
                 "degree": Angle.of,
+                "gauge": Length.of,
+                "heel_spread": Length.of,
+                "frog_toe_spread": Length.of,
                 "turn_angle": Angle.of,
                 "elastic_modulus": Stress.of,
                 "base_width": Length.of,
@@ -8550,6 +8570,107 @@ class TrainLoadsResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=T
     lines: list[Line]
 
 
+class TurnoutRadiusAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
+    """Answer of the rule `strength.turnout-radius`: Radius of a turnout by its number.
+
+    Attributes:
+        rule: Id of the rule that answered.
+        title: What it answers.
+        result: The answer.
+        assumptions: Defaults and catalogue values used.
+        cautions: What a user of the answer must know.
+        sources: Where the rule comes from.
+        versions: What answered.
+        explanation: Formulas with their numbers.
+    """
+
+    rule: str
+    title: str
+    result: TurnoutRadiusResult
+    assumptions: list[Assumption]
+    cautions: list[CautionNote]
+    sources: list[Citation]
+    versions: Versions
+    explanation: list[Step] | UnsetType = UNSET
+
+
+class TurnoutRadiusRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """Question to the rule `strength.turnout-radius`: Radius of a turnout by its number.
+
+    Attributes:
+        turnout_number: Number of the frog. At least 2, at most 100.
+        gauge: Gauge of track.
+        heel_spread: Distance of the gage lines at the heel of the switch.
+        frog_toe_spread: Distance of the gage lines at the toe of the frog.
+        switch_point_length: Length of the straight switch point; left out: the switch is taken not to turn at all,
+            which is the sharpest case.
+        point_thickness: Thickness of the switch point at its tip.
+        units: Units of the answer; `us` when left out.
+        explain: Add each formula with its numbers.
+        rulebook: Rulebook to answer with.
+        document: Title block of a sheet.
+    """
+
+    turnout_number: float
+    gauge: Length | UnsetType = UNSET
+    heel_spread: Length | UnsetType = UNSET
+    frog_toe_spread: Length | UnsetType = UNSET
+    switch_point_length: Length | UnsetType = UNSET
+    point_thickness: Length | UnsetType = UNSET
+    units: Literal["si", "us"] | UnsetType = UNSET
+    explain: bool | UnsetType = UNSET
+    rulebook: RulebookChoice | UnsetType = UNSET
+    document: Document | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            turnout_number: float,
+            gauge: Length | Measured | UnsetType = UNSET,
+            heel_spread: Length | Measured | UnsetType = UNSET,
+            frog_toe_spread: Length | Measured | UnsetType = UNSET,
+            switch_point_length: Length | Measured | UnsetType = UNSET,
+            point_thickness: Length | Measured | UnsetType = UNSET,
+            units: Literal["si", "us"] | UnsetType = UNSET,
+            explain: bool | UnsetType = UNSET,
+            rulebook: RulebookChoice | UnsetType = UNSET,
+            document: Document | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(
+            self,
+            {
+                "gauge": Length.of,
+                "heel_spread": Length.of,
+                "frog_toe_spread": Length.of,
+                "switch_point_length": Length.of,
+                "point_thickness": Length.of,
+            },
+        )
+
+
+class TurnoutRadiusResult(Answered, frozen=True, kw_only=True):
+    """The radius to go by, and those it is held against.
+
+    Attributes:
+        frog_angle: Angle of the frog.
+        switch_sine: Sine of the angle of the switch; 0 where its length is left out.
+        closure_rail_radius: Radius of the curved closure rail between switch and frog.
+        radius: Radius to go by: that of the closure curve, middle of the track.
+        lead_radius: Radius of a turnout that curves all the way from stock rail to frog, middle of the track: wider
+            than a turnout with straight switch and frog has, so not on the safe side for one.
+    """
+
+    frog_angle: Angle
+    switch_sine: float
+    closure_rail_radius: Length
+    radius: Length
+    lead_radius: Length
+
+
 class UnderWheel(Answered, frozen=True, kw_only=True):
     """What is found under one wheel.
 
@@ -9779,6 +9900,9 @@ __all__ = [
     "TrainLoadsAnswer",
     "TrainLoadsRequest",
     "TrainLoadsResult",
+    "TurnoutRadiusAnswer",
+    "TurnoutRadiusRequest",
+    "TurnoutRadiusResult",
     "UnderWheel",
     "Vehicle",
     "VehicleLoads",

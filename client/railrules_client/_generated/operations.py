@@ -52,6 +52,7 @@ from railrules_client._generated.models import (
     TiesAnswer,
     TrackJointsAnswer,
     TrainLoadsAnswer,
+    TurnoutRadiusAnswer,
     VerticalBendingAnswer,
     WorkAnswer,
     WorkPlanAnswer,
@@ -101,6 +102,7 @@ if TYPE_CHECKING:
         TiesRequest,
         TrackJointsRequest,
         TrainLoadsRequest,
+        TurnoutRadiusRequest,
         VerticalBendingRequest,
         WorkPlanRequest,
         WorkRequest,
@@ -225,6 +227,20 @@ _GET_TRACK_BOLT: Final = Operation(
     "getTrackBolt",
     "GET",
     "/v1/track-bolts/{id}",
+    accept="application/json",
+    answer=CatalogueRow,
+)
+_LIST_TURNOUTS: Final = Operation(
+    "listTurnouts",
+    "GET",
+    "/v1/turnouts",
+    accept="application/json",
+    answer=CatalogueTable,
+)
+_GET_TURNOUT: Final = Operation(
+    "getTurnout",
+    "GET",
+    "/v1/turnouts/{id}",
     accept="application/json",
     answer=CatalogueRow,
 )
@@ -1202,6 +1218,30 @@ _CALCULATE_HAULING_CURVE_PDF: Final = Operation(
     "calculateHaulingCurve",
     "POST",
     "/v1/strength/hauling-curve",
+    accept="application/pdf",
+    answer=bytes,
+    content_type="application/json",
+)
+_CALCULATE_TURNOUT_RADIUS: Final = Operation(
+    "calculateTurnoutRadius",
+    "POST",
+    "/v1/strength/turnout-radius",
+    accept="application/json",
+    answer=TurnoutRadiusAnswer,
+    content_type="application/json",
+)
+_CALCULATE_TURNOUT_RADIUS_HTML: Final = Operation(
+    "calculateTurnoutRadius",
+    "POST",
+    "/v1/strength/turnout-radius",
+    accept="text/html",
+    answer=str,
+    content_type="application/json",
+)
+_CALCULATE_TURNOUT_RADIUS_PDF: Final = Operation(
+    "calculateTurnoutRadius",
+    "POST",
+    "/v1/strength/turnout-radius",
     accept="application/pdf",
     answer=bytes,
     content_type="application/json",
@@ -6169,6 +6209,138 @@ class StrengthResource:
         """
         return self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
+    def turnout_radius(
+        self,
+        request: TurnoutRadiusRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TurnoutRadiusAnswer:
+        """Radius of a turnout by its number.
+
+        The closure curve between a straight switch and a straight frog, by the number of the frog and the gauge.
+        Without the length of the switch point the switch is taken not to turn, which gives a radius somewhat smaller
+        than any such turnout has: on the safe side for strings hauled through. The wider radius of a turnout curved all
+        the way is given beside it.
+
+        Args:
+            request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `strength.turnout-radius`: Radius of a turnout by its number.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return self._caller.call(_CALCULATE_TURNOUT_RADIUS, options, body=request)
+
+    def turnout_radius_html(
+        self,
+        request: TurnoutRadiusRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Radius of a turnout by its number, as text/html.
+
+        The closure curve between a straight switch and a straight frog, by the number of the frog and the gauge.
+        Without the length of the switch point the switch is taken not to turn, which gives a radius somewhat smaller
+        than any such turnout has: on the safe side for strings hauled through. The wider radius of a turnout curved all
+        the way is given beside it.
+
+        Args:
+            request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return self._caller.call(_CALCULATE_TURNOUT_RADIUS_HTML, options, body=request)
+
+    def turnout_radius_pdf(
+        self,
+        request: TurnoutRadiusRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Radius of a turnout by its number, as application/pdf.
+
+        The closure curve between a straight switch and a straight frog, by the number of the frog and the gauge.
+        Without the length of the switch point the switch is taken not to turn, which gives a radius somewhat smaller
+        than any such turnout has: on the safe side for strings hauled through. The wider radius of a turnout curved all
+        the way is given beside it.
+
+        Args:
+            request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return self._caller.call(_CALCULATE_TURNOUT_RADIUS_PDF, options, body=request)
+
 
 class TakeoffsResource(Takeoffs):
     """`client.takeoffs`. A whole relay job: every quantity, order, check and price in one answer."""
@@ -8509,6 +8681,101 @@ class TrackBoltsResource:
         return self._caller.call(_GET_TRACK_BOLT, options, path={"id": id}, query={"units": units, "version": version})
 
 
+class TurnoutsResource:
+    """`client.turnouts`. List turnouts; get one turnout."""
+
+    def __init__(self, caller: Caller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
+        """List turnouts.
+
+        Every row of the table of turnouts, each value as its source prints it and with its place.
+
+        Args:
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The rows of a catalogue table that were asked for.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return self._caller.call(_LIST_TURNOUTS, options, query={"units": units, "version": version})
+
+    def get(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueRow:
+        """Get one turnout.
+
+        One turnout with each value's own provenance. An unknown id is answered with near matches.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            A row of a catalogue table. A value that is not known is left out, never zero.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return self._caller.call(_GET_TURNOUT, options, path={"id": id}, query={"units": units, "version": version})
+
+
 class Resources:
     """Every resource of the service."""
 
@@ -8538,6 +8805,7 @@ class Resources:
         self.tie_plates: TiePlatesResource = TiePlatesResource(caller)
         self.tie_plugs: TiePlugsResource = TiePlugsResource(caller)
         self.track_bolts: TrackBoltsResource = TrackBoltsResource(caller)
+        self.turnouts: TurnoutsResource = TurnoutsResource(caller)
 
 
 class AsyncAnchorPatternsResource:
@@ -13493,6 +13761,138 @@ class AsyncStrengthResource:
         """
         return await self._caller.call(_CALCULATE_HAULING_CURVE_PDF, options, body=request)
 
+    async def turnout_radius(
+        self,
+        request: TurnoutRadiusRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> TurnoutRadiusAnswer:
+        """Radius of a turnout by its number.
+
+        The closure curve between a straight switch and a straight frog, by the number of the frog and the gauge.
+        Without the length of the switch point the switch is taken not to turn, which gives a radius somewhat smaller
+        than any such turnout has: on the safe side for strings hauled through. The wider radius of a turnout curved all
+        the way is given beside it.
+
+        Args:
+            request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            Answer of the rule `strength.turnout-radius`: Radius of a turnout by its number.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return await self._caller.call(_CALCULATE_TURNOUT_RADIUS, options, body=request)
+
+    async def turnout_radius_html(
+        self,
+        request: TurnoutRadiusRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> str:
+        """Radius of a turnout by its number, as text/html.
+
+        The closure curve between a straight switch and a straight frog, by the number of the frog and the gauge.
+        Without the length of the switch point the switch is taken not to turn, which gives a radius somewhat smaller
+        than any such turnout has: on the safe side for strings hauled through. The wider radius of a turnout curved all
+        the way is given beside it.
+
+        Args:
+            request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as text/html.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return await self._caller.call(_CALCULATE_TURNOUT_RADIUS_HTML, options, body=request)
+
+    async def turnout_radius_pdf(
+        self,
+        request: TurnoutRadiusRequest | Mapping[str, object],
+        /,
+        **options: Unpack[CallOptions],
+    ) -> bytes:
+        """Radius of a turnout by its number, as application/pdf.
+
+        The closure curve between a straight switch and a straight frog, by the number of the frog and the gauge.
+        Without the length of the switch point the switch is taken not to turn, which gives a radius somewhat smaller
+        than any such turnout has: on the safe side for strings hauled through. The wider radius of a turnout curved all
+        the way is given beside it.
+
+        Args:
+            request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The answer as application/pdf.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            TooLargeError: The request body is too large. Unless the operator says otherwise: A body is read up to
+                16,777,216 bytes and 1,000,000 values (413).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return await self._caller.call(_CALCULATE_TURNOUT_RADIUS_PDF, options, body=request)
+
 
 class AsyncTakeoffsResource(AsyncTakeoffs):
     """`client.takeoffs`. A whole relay job: every quantity, order, check and price in one answer."""
@@ -15903,6 +16303,106 @@ class AsyncTrackBoltsResource:
         )
 
 
+class AsyncTurnoutsResource:
+    """`client.turnouts`. List turnouts; get one turnout."""
+
+    def __init__(self, caller: AsyncCaller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
+        """List turnouts.
+
+        Every row of the table of turnouts, each value as its source prints it and with its place.
+
+        Args:
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            The rows of a catalogue table that were asked for.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return await self._caller.call(_LIST_TURNOUTS, options, query={"units": units, "version": version})
+
+    async def get(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueRow:
+        """Get one turnout.
+
+        One turnout with each value's own provenance. An unknown id is answered with near matches.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+
+        Returns:
+            A row of a catalogue table. A value that is not known is left out, never zero.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return await self._caller.call(
+            _GET_TURNOUT,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
+
+
 class AsyncResources:
     """Every resource of the service."""
 
@@ -15932,6 +16432,7 @@ class AsyncResources:
         self.tie_plates: AsyncTiePlatesResource = AsyncTiePlatesResource(caller)
         self.tie_plugs: AsyncTiePlugsResource = AsyncTiePlugsResource(caller)
         self.track_bolts: AsyncTrackBoltsResource = AsyncTrackBoltsResource(caller)
+        self.turnouts: AsyncTurnoutsResource = AsyncTurnoutsResource(caller)
 
 
 __all__ = [
@@ -15960,6 +16461,7 @@ __all__ = [
     "AsyncTiePlatesResource",
     "AsyncTiePlugsResource",
     "AsyncTrackBoltsResource",
+    "AsyncTurnoutsResource",
     "FeatureKindsResource",
     "HealthResource",
     "JointBarsResource",
@@ -15983,4 +16485,5 @@ __all__ = [
     "TiePlatesResource",
     "TiePlugsResource",
     "TrackBoltsResource",
+    "TurnoutsResource",
 ]

@@ -15,7 +15,8 @@ from railrules_api.rules import words
 from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.common import OWN_STANDARDS, ElasticModulus
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
-from railrules_api.rules.radius import Degree, Radius, radius_from
+from railrules_api.rules.radius import radius_from
+from railrules_api.rules.strength.turnout_radius import FrogToeSpread, Gauge, HeelSpread, middle_radius
 
 _SECTION: Final = "rail-sections"
 
@@ -24,8 +25,31 @@ _SECTION: Final = "rail-sections"
 class HaulingCurveInput:
     """The sharpest curve of the way, the rail, the racks, the string."""
 
-    radius: Radius = None
-    degree: Degree = None
+    radius: Annotated[
+        float | None,
+        Field(
+            "Radius of the sharpest curve; give this, the degree, a turnout, or a turnout number.",
+            kind=Kind.LENGTH, at_least=10.0, at_most=1e6, taken=Taken("turnout", "turnouts", "radius"),
+        ),
+    ] = None  # fmt: skip
+    degree: Annotated[
+        float | None,
+        Field(
+            "Its degree, by 100-ft chord.",
+            kind=Kind.ANGLE, at_least=3e-5, at_most=math.pi, taken=Taken("turnout", "turnouts", "degree"),
+        ),
+    ] = None  # fmt: skip
+    turnout_number: Annotated[
+        float | None,
+        Field(
+            "Number of the frog of the sharpest turnout, where the list of turnouts has none such; the sharpest closure curve "
+            "that a straight switch can lead to is answered for.",
+            at_least=2.0, at_most=100.0,
+        ),
+    ] = None  # fmt: skip
+    gauge: Gauge
+    heel_spread: HeelSpread
+    frog_toe_spread: FrogToeSpread
     turn_angle: Annotated[
         float | None,
         Field(
@@ -154,7 +178,7 @@ def evaluate(given: HaulingCurveInput) -> HaulingCurveResult:
     Raises:
         RefusedError: neither or both of radius and degree; racks further apart than the curve is wide; strings outside it.
     """
-    radius = radius_from(given.radius, given.degree)
+    radius = _radius(given)
     inner = radius - given.rack_offset
     if inner <= given.base_width / 2:
         raise refuse("rack_offset", reason="not inside the curve", value=given.rack_offset, maximum=radius)
@@ -185,6 +209,17 @@ def evaluate(given: HaulingCurveInput) -> HaulingCurveResult:
     )
 
 
+def _radius(given: HaulingCurveInput) -> float:
+    """Return the radius of the curve, or of the closure of the turnout whose number is given [m]."""
+    if given.turnout_number is None:
+        return radius_from(given.radius, given.degree)
+    if given.radius is not None or given.degree is not None:
+        raise refuse(
+            "turnout_number", reason="give one of radius, degree, turnout and turnout number", value=given.turnout_number
+        )
+    return middle_radius(given.turnout_number, given.gauge, given.heel_spread, given.frog_toe_spread)
+
+
 def _stress_check(given: HaulingCurveInput, stress: float) -> Check:
     code, title = "hauling-stress", "Bending stress of the string in the sharpest curve"
     place = "elastic bending E c / R; the share of yield is the house's own, no published limit was found"
@@ -198,7 +233,7 @@ def _stress_check(given: HaulingCurveInput, stress: float) -> Check:
         title=title,
         demand=demand,
         capacity=Amount(capacity, Kind.STRESS),
-        governing="degree" if given.radius is None else "radius",
+        governing="radius" if given.radius is not None else "degree" if given.degree is not None else "turnout_number",
         would_pass=f"a way with no curve sharper than {words.long_length(needed)} radius, or a narrower base",
         place=place,
     )
@@ -246,6 +281,7 @@ RULE = Rule(
         Formula("clearance_used", "n * e"),
     ),
     cites=(
+        Cite("ti-850-02", "table 6-12 and figure 6-28: curves of turnouts", "published"),
         Cite("strength-of-materials", "elastic bending to a radius: E c / R", "derived"),
         Cite("geometry", "arcs about one centre", "derived"),
     ),
