@@ -6224,7 +6224,7 @@ class StrengthResource:
 
         Args:
             request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `strength.turnout-radius`: Radius of a turnout by its number.
@@ -6268,7 +6268,7 @@ class StrengthResource:
 
         Args:
             request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -6312,7 +6312,7 @@ class StrengthResource:
 
         Args:
             request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -8703,7 +8703,7 @@ class TurnoutsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -8748,7 +8748,7 @@ class TurnoutsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
@@ -13776,7 +13776,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             Answer of the rule `strength.turnout-radius`: Radius of a turnout by its number.
@@ -13820,7 +13820,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as text/html.
@@ -13864,7 +13864,7 @@ class AsyncStrengthResource:
 
         Args:
             request: see `TurnoutRadiusRequest`; a mapping is sent as it stands.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The answer as application/pdf.
@@ -16325,7 +16325,7 @@ class AsyncTurnoutsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             The rows of a catalogue table that were asked for.
@@ -16370,7 +16370,7 @@ class AsyncTurnoutsResource:
             units: Units of the numbers; the source's own when left out.
             version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
                 never changes and may be kept for ever; another version than the one in force is not found.
-            **options: settings of this call alone: timeout, retries, headers, request_id, on_response.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
 
         Returns:
             A row of a catalogue table. A value that is not known is left out, never zero.
