@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from railrules_api.rules.quantities.anchors import AnchorsInput, AnchorsResult
     from railrules_api.rules.quantities.spikes import SpikesInput, SpikesResult
     from railrules_api.rules.takeoff.job import Job
-    from railrules_api.rules.takeoff.takeoff import TakeoffResult
+    from railrules_api.rules.takeoff.result import TakeoffResult
     from railrules_api.units import System
 
 TIES: Final = 24

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from railrules_api.drawing.sheet import Scale
     from railrules_api.rules.quantities.string_layout import PlacedWeld, StringLayoutResult
     from railrules_api.rules.takeoff.job import JobFeature, Segment
-    from railrules_api.rules.takeoff.takeoff import RailPlan, SegmentSummary
+    from railrules_api.rules.takeoff.result import RailPlan, SegmentSummary
     from railrules_api.units import System
 
 CURVES: Final = 30.0

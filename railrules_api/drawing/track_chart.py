@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
     from railrules_api.drawing.sheet import Swatch
     from railrules_api.rules.takeoff.job import Job
-    from railrules_api.rules.takeoff.takeoff import TakeoffResult
+    from railrules_api.rules.takeoff.result import TakeoffResult
     from railrules_api.units import System
 
 LONGEST: Final = {"us": 3.0, "si": 5.0}

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from railrules_api.api.service import Service
     from railrules_api.domain.amounts import Amount
     from railrules_api.rules.takeoff.job import Job
-    from railrules_api.rules.takeoff.takeoff import TakeoffResult
+    from railrules_api.rules.takeoff.result import TakeoffResult
 
 _UNITS = {
     Kind.LENGTH: "ft", Kind.MASS: "short_ton", Kind.VOLUME: "gal", Kind.FORCE: "lbf", Kind.TEMPERATURE: "degF",

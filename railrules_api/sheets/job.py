@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from railrules_api.rules.ordering import Order
     from railrules_api.rules.takeoff.book import JobLine
     from railrules_api.rules.takeoff.money import Money
-    from railrules_api.rules.takeoff.takeoff import TakeoffResult
+    from railrules_api.rules.takeoff.result import TakeoffResult
     from railrules_api.units import System
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 from railrules_api.domain.amounts import Amount
 from railrules_api.rules.checks import checks_in
 from railrules_api.rules.model import Working
-from railrules_api.rules.takeoff.takeoff import TakeoffResult
+from railrules_api.rules.takeoff.result import TakeoffResult
 from railrules_api.sheets import job
 from railrules_api.sheets.model import CheckRow, Place, Sheet, Step, Worked
 from railrules_api.sheets.orders import order_row, percent, selling

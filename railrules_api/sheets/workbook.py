@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from railrules_api.domain.fields import Slot
-    from railrules_api.rules.takeoff.takeoff import TakeoffResult
+    from railrules_api.rules.takeoff.result import TakeoffResult
     from railrules_api.sheets.book import Cell, Page
     from railrules_api.sheets.model import Material
     from railrules_api.units import System

@@ -17,7 +17,7 @@ from tests.drawing.drawn import answered, job_body, marks, tree, words
 if TYPE_CHECKING:
     from railrules_api.api.service import Service
     from railrules_api.rules.takeoff.job import Job
-    from railrules_api.rules.takeoff.takeoff import TakeoffResult
+    from railrules_api.rules.takeoff.result import TakeoffResult
 
 WELDS = ("junction", "weld", "compromise-weld")
 

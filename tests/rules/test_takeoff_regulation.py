@@ -13,6 +13,7 @@ from railrules_api.api.service import Service
 from railrules_api.rules.checks import Check
 from railrules_api.rules.strength.joint_rules import Joint
 from railrules_api.rules.takeoff import takeoff
+from railrules_api.rules.takeoff.result import Done
 from tests.support.asking import ask
 from tests.support.demo import demo_job
 
@@ -33,16 +34,16 @@ def plain_job(**changes: Any) -> dict[str, Any]:
     return {name: part for name, part in body.items() if name not in {"hauling", "prices", "provisions", "stability"}}
 
 
-def done(service: Service, body: dict[str, Any]) -> takeoff.Done:
+def done(service: Service, body: dict[str, Any]) -> Done:
     given = bind(calculation_of("takeoffs"), json.dumps(body).encode(), service).given
     return takeoff.take_off(given, service.terms(service.house))
 
 
-def joints_asked(found: takeoff.Done) -> list[Joint]:
+def joints_asked(found: Done) -> list[Joint]:
     return [joint for working in found.workings if working.rule.id == RULE for joint in working.given.joints]
 
 
-def checks(found: takeoff.Done, code: str, of: str = "") -> list[Check]:
+def checks(found: Done, code: str, of: str = "") -> list[Check]:
     return [
         item.check for item in found.result.checks if item.rule == RULE and item.check.code == code and of in item.check.title
     ]

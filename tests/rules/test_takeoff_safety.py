@@ -11,10 +11,11 @@ from railrules_api.api.calculations import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
 from railrules_api.rules.takeoff import takeoff
+from railrules_api.rules.takeoff.result import TakeoffResult
 from tests.support.demo import demo_job
 
 
-def done(service: Service, **temperatures: float) -> takeoff.TakeoffResult:
+def done(service: Service, **temperatures: float) -> TakeoffResult:
     body: dict[str, Any] = demo_job()
     body["temperatures"] |= {name: {"value": value, "unit": "degF"} for name, value in temperatures.items()}
     given = bind(calculation_of("takeoffs"), json.dumps(body).encode(), service).given

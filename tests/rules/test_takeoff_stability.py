@@ -15,6 +15,7 @@ from railrules_api.api.service import Service
 from railrules_api.domain.errors import RefusedError
 from railrules_api.rules.takeoff import stability, takeoff
 from railrules_api.rules.takeoff.job import Job
+from railrules_api.rules.takeoff.result import Done
 from railrules_api.rules.thermal import buckling
 from railrules_api.units import UNITS
 from tests.support.asking import ask, body_of
@@ -40,11 +41,11 @@ def bound(body: Tree, service: Service) -> Job:
     return found
 
 
-def done(body: Tree, service: Service) -> takeoff.Done:
+def done(body: Tree, service: Service) -> Done:
     return takeoff.take_off(bound(body, service), service.terms(service.house))
 
 
-def of_rule(found: takeoff.Done, rule: str) -> list[Any]:
+def of_rule(found: Done, rule: str) -> list[Any]:
     return [working for working in found.workings if working.rule.id == rule]
 
 

@@ -15,7 +15,8 @@ from railrules_api.api.calculations import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service, start
 from railrules_api.rules.takeoff.job import Job, JobFeature, Segment
-from railrules_api.rules.takeoff.takeoff import RULE, Done, take_off
+from railrules_api.rules.takeoff.result import Done
+from railrules_api.rules.takeoff.takeoff import RULE, take_off
 
 
 @cache

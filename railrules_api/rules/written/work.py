@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from railrules_api.rules.quantities.work import WorkInput, WorkResult
     from railrules_api.rules.quantities.work_plan import Production, WorkPlanInput, WorkPlanResult
     from railrules_api.rules.takeoff.job import Job
-    from railrules_api.rules.takeoff.takeoff import TakeoffResult
+    from railrules_api.rules.takeoff.result import TakeoffResult
     from railrules_api.rules.written.terms import Numbers, Way
 
 
