@@ -50,6 +50,7 @@ TABLES = {  # path -> (table, singular, plural) for the summaries
     "spike-patterns": ("spike pattern", "spike patterns"),
     "anchor-patterns": ("anchor pattern", "anchor patterns"),
     "feature-kinds": ("kind of feature", "kinds of feature"),
+    "joint-gap-tables": ("joint gap table", "joint gap tables"),
 }
 _UNITS = Parameter(
     "units", "query", "Units of the numbers; the source's own when left out.", {"type": "string", "enum": ["us", "si"]}

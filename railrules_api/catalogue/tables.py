@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from railrules_api.catalogue.model import Column
 from railrules_api.domain.kinds import Kind
-from railrules_api.domain.patterns import AnchorPattern, FeatureRule, SpikePattern
+from railrules_api.domain.patterns import AnchorPattern, FeatureRule, JointGapTable, SpikePattern
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,6 +170,7 @@ TURNOUTS = Plan(
 SPIKE_PATTERNS = Plan("spike-patterns", "spike_patterns.toml", record=SpikePattern)
 ANCHOR_PATTERNS = Plan("anchor-patterns", "anchor_patterns.toml", record=AnchorPattern)
 FEATURE_KINDS = Plan("feature-kinds", "feature_kinds.toml", record=FeatureRule)
+JOINT_GAP_TABLES = Plan("joint-gap-tables", "joint_gap_tables.toml", record=JointGapTable)
 
 PLANS: tuple[Plan, ...] = (
     RAIL_SECTIONS,
@@ -185,6 +186,7 @@ PLANS: tuple[Plan, ...] = (
     SPIKE_PATTERNS,
     ANCHOR_PATTERNS,
     FEATURE_KINDS,
+    JOINT_GAP_TABLES,
 )
 PATTERNS: dict[str, Plan] = {plan.id: plan for plan in PLANS if plan.record is not None}
 """The tables to which a house rulebook can add rows."""

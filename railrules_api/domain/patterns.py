@@ -102,3 +102,31 @@ class FeatureRule:
         float, Field("Length each way that is boxed every tie.", kind=Kind.LENGTH, at_least=0.0, at_most=2000.0)
     ]
     breaks_string: Annotated[bool, Field("Strings end here and a weld or joint is made on each side.")]
+
+
+@lean
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JointGap:
+    """The gap of bolted joints for rails of some lengths, from one rail temperature up to that of the next row."""
+
+    shortest: Annotated[
+        float | None,
+        Field("Shortest rails; left out: however short.", kind=Kind.LENGTH, above=0.0, at_most=500.0),
+    ] = None
+    longest: Annotated[float, Field("Longest rails.", kind=Kind.LENGTH, above=0.0, at_most=500.0)]
+    coldest: Annotated[
+        float | None,
+        Field(
+            "Coldest rail that it holds for, to a whole degree Fahrenheit; left out: however cold.",
+            kind=Kind.TEMPERATURE, at_least=173.15, at_most=373.15,
+        ),
+    ] = None  # fmt: skip
+    gap: Annotated[float, Field("Gap.", kind=Kind.LENGTH, at_least=0.0, at_most=0.1)]
+
+
+@lean
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JointGapTable:
+    """Gaps of bolted joints by rail length and rail temperature."""
+
+    gaps: Annotated[tuple[JointGap, ...], Field("Warmest first for each range of lengths.", at_least=1, most_items=200)]

@@ -10,7 +10,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from railrules_api.catalogue.loading import load
 from railrules_api.domain.errors import RefusedError
+from railrules_api.domain.patterns import JointGap, JointGapTable
 from railrules_api.rules.thermal import (
     break_gap,
     curve_load,
@@ -318,8 +320,14 @@ def test_curve_checks_at_their_limits() -> None:
 
 # ---- joints
 
+GAPS = load().tables["joint-gap-tables"].rows["ti-850-02"].record
+assert isinstance(GAPS, JointGapTable)
 JOINT = joint_gap.JointGapInput(
-    rail_length=39 * 0.3048, rail_temperature=kelvin(50.0), expansion=1.17e-5, closing_temperature=kelvin(85.0)
+    rail_length=39 * 0.3048,
+    rail_temperature=kelvin(50.0),
+    table=GAPS,
+    expansion=1.17e-5,
+    closing_temperature=kelvin(85.0),
 )
 
 
@@ -346,3 +354,13 @@ def test_the_row_is_named() -> None:
     assert joint_gap.evaluate(JOINT).table_row == "rails of 39 to 160 ft, 46 to 65 °F"
     assert joint_gap.evaluate(replace(JOINT, rail_temperature=kelvin(120.0))).table_row.endswith("over 85 °F")
     assert joint_gap.evaluate(replace(JOINT, rail_temperature=kelvin(-40.0))).table_row.endswith("below 6 °F")
+    assert joint_gap.evaluate(replace(JOINT, rail_length=5.0)).table_row == "rails up to 33 ft, 35 to 59 °F"
+
+
+def test_a_house_has_a_table_of_its_own() -> None:
+    warm_only = JointGapTable(gaps=(JointGap(longest=12.0, coldest=kelvin(50.0), gap=0.002),))
+    always = JointGapTable(gaps=(JointGap(longest=12.0, gap=0.001),))
+    found = joint_gap.evaluate(replace(JOINT, table=warm_only))
+    assert (found.table_gap, found.table_row) == (0.002, "rails up to 39.3701 ft, over 49 °F")
+    assert joint_gap.evaluate(replace(JOINT, table=warm_only, rail_temperature=kelvin(49.0))).table_gap is None
+    assert joint_gap.evaluate(replace(JOINT, table=always)).table_row == "rails up to 39.3701 ft, however warm"

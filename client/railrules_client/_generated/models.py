@@ -2559,6 +2559,36 @@ class Joint(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_def
         )
 
 
+class JointGap(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """The gap of bolted joints for rails of some lengths, from one rail temperature up to that of the next row.
+
+    Attributes:
+        longest: Longest rails.
+        gap: Gap.
+        shortest: Shortest rails; left out: however short.
+        coldest: Coldest rail that it holds for, to a whole degree Fahrenheit; left out: however cold.
+    """
+
+    longest: Length
+    gap: Length
+    shortest: Length | UnsetType = UNSET
+    coldest: Temperature | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            longest: Length | Measured,
+            gap: Length | Measured,
+            shortest: Length | Measured | UnsetType = UNSET,
+            coldest: Temperature | Measured | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(self, {"longest": Length.of, "gap": Length.of, "shortest": Length.of, "coldest": Temperature.of})
+
+
 class JointGapAnswer(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     """Answer of the rule `thermal.joint-gap`: Gap at bolted joints by rail temperature.
 
@@ -2589,6 +2619,9 @@ class JointGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
     Attributes:
         rail_length: Length of the rails.
         rail_temperature: Temperature of the rail.
+        gap_table: Row of the catalogue table `joint-gap-tables` that supplies what is not given here. Not empty, at
+            most 80 characters.
+        table: Gaps by rail length and temperature.
         expansion: Coefficient of linear thermal expansion of rail steel.
         closing_temperature: Rail temperature at which the joints shall just close, for the computation.
         units: Units of the answer; `us` when left out.
@@ -2599,6 +2632,8 @@ class JointGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
 
     rail_length: Length
     rail_temperature: Temperature
+    gap_table: str | UnsetType = UNSET
+    table: JointGapTable | UnsetType = UNSET
     expansion: Expansion | UnsetType = UNSET
     closing_temperature: Temperature | UnsetType = UNSET
     units: Literal["si", "us"] | UnsetType = UNSET
@@ -2613,6 +2648,8 @@ class JointGapRequest(Struct, frozen=True, kw_only=True, omit_defaults=True, rep
             *,
             rail_length: Length | Measured,
             rail_temperature: Temperature | Measured,
+            gap_table: str | UnsetType = UNSET,
+            table: JointGapTable | UnsetType = UNSET,
             expansion: Expansion | Measured | UnsetType = UNSET,
             closing_temperature: Temperature | Measured | UnsetType = UNSET,
             units: Literal["si", "us"] | UnsetType = UNSET,
@@ -2647,6 +2684,16 @@ class JointGapResult(Answered, frozen=True, kw_only=True, repr_omit_defaults=Tru
     table_row: str
     computed_gap: Length
     gap_per_degree: LengthPerTemperature
+
+
+class JointGapTable(Struct, frozen=True, kw_only=True, omit_defaults=True):
+    """Gaps of bolted joints by rail length and rail temperature.
+
+    Attributes:
+        gaps: Warmest first for each range of lengths. Not empty, at most 200 items.
+    """
+
+    gaps: Sequence[JointGap]
 
 
 class JointSet(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -9725,9 +9772,11 @@ __all__ = [
     "JobFeature",
     "JobLine",
     "Joint",
+    "JointGap",
     "JointGapAnswer",
     "JointGapRequest",
     "JointGapResult",
+    "JointGapTable",
     "JointSet",
     "JointsAnswer",
     "JointsRequest",

@@ -300,6 +300,20 @@ _GET_KIND_OF_FEATURE: Final = Operation(
     accept="application/json",
     answer=CatalogueRow,
 )
+_LIST_JOINT_GAP_TABLES: Final = Operation(
+    "listJointGapTables",
+    "GET",
+    "/v1/joint-gap-tables",
+    accept="application/json",
+    answer=CatalogueTable,
+)
+_GET_JOINT_GAP_TABLE: Final = Operation(
+    "getJointGapTable",
+    "GET",
+    "/v1/joint-gap-tables/{id}",
+    accept="application/json",
+    answer=CatalogueRow,
+)
 _LIST_RULES: Final = Operation("listRules", "GET", "/v1/rules", accept="application/json", answer=RuleList)
 _GET_RULE: Final = Operation("getRule", "GET", "/v1/rules/{id}", accept="application/json", answer=RuleRecord)
 _LIST_SOURCES: Final = Operation("listSources", "GET", "/v1/sources", accept="application/json", answer=SourceList)
@@ -1741,6 +1755,106 @@ class JointBarsResource:
                 stops is not ready (503).
         """
         return self._caller.call(_GET_JOINT_BAR, options, path={"id": id}, query={"units": units, "version": version})
+
+
+class JointGapTablesResource:
+    """`client.joint_gap_tables`. List joint gap tables; get one joint gap table."""
+
+    def __init__(self, caller: Caller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
+        """List joint gap tables.
+
+        Every row of the table of joint gap tables, each value as its source prints it and with its place.
+
+        Args:
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
+
+        Returns:
+            The rows of a catalogue table that were asked for.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return self._caller.call(_LIST_JOINT_GAP_TABLES, options, query={"units": units, "version": version})
+
+    def get(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueRow:
+        """Get one joint gap table.
+
+        One joint gap table with each value's own provenance. An unknown id is answered with near matches.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
+
+        Returns:
+            A row of a catalogue table. A value that is not known is left out, never zero.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return self._caller.call(
+            _GET_JOINT_GAP_TABLE,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
 
 
 class PlatePinsResource:
@@ -8279,9 +8393,9 @@ class ThermalResource:
     ) -> JointGapAnswer:
         """Gap at bolted joints by rail temperature.
 
-        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
-        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
-        left only as wide as the end post.
+        The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given,
+        for the rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close.
+        Insulated joints are left only as wide as the end post.
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
@@ -8317,9 +8431,9 @@ class ThermalResource:
     def joint_gap_html(self, request: JointGapRequest | Mapping[str, object], /, **options: Unpack[CallOptions]) -> str:
         """Gap at bolted joints by rail temperature, as text/html.
 
-        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
-        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
-        left only as wide as the end post.
+        The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given,
+        for the rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close.
+        Insulated joints are left only as wide as the end post.
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
@@ -8360,9 +8474,9 @@ class ThermalResource:
     ) -> bytes:
         """Gap at bolted joints by rail temperature, as application/pdf.
 
-        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
-        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
-        left only as wide as the end post.
+        The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given,
+        for the rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close.
+        Insulated joints are left only as wide as the end post.
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
@@ -8785,6 +8899,7 @@ class Resources:
         self.feature_kinds: FeatureKindsResource = FeatureKindsResource(caller)
         self.health: HealthResource = HealthResource(caller)
         self.joint_bars: JointBarsResource = JointBarsResource(caller)
+        self.joint_gap_tables: JointGapTablesResource = JointGapTablesResource(caller)
         self.plate_pins: PlatePinsResource = PlatePinsResource(caller)
         self.preservatives: PreservativesResource = PreservativesResource(caller)
         self.quantities: QuantitiesResource = QuantitiesResource(caller)
@@ -9164,6 +9279,106 @@ class AsyncJointBarsResource:
         """
         return await self._caller.call(
             _GET_JOINT_BAR,
+            options,
+            path={"id": id},
+            query={"units": units, "version": version},
+        )
+
+
+class AsyncJointGapTablesResource:
+    """`client.joint_gap_tables`. List joint gap tables; get one joint gap table."""
+
+    def __init__(self, caller: AsyncCaller) -> None:
+        """Reach the operations through a caller."""
+        self._caller = caller
+
+    async def list(
+        self,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueTable:
+        """List joint gap tables.
+
+        Every row of the table of joint gap tables, each value as its source prints it and with its place.
+
+        Args:
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
+
+        Returns:
+            The rows of a catalogue table that were asked for.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return await self._caller.call(_LIST_JOINT_GAP_TABLES, options, query={"units": units, "version": version})
+
+    async def get(
+        self,
+        id: str,
+        /,
+        *,
+        units: Literal["us", "si"] | None = None,
+        version: str | None = None,
+        **options: Unpack[CallOptions],
+    ) -> CatalogueRow:
+        """Get one joint gap table.
+
+        One joint gap table with each value's own provenance. An unknown id is answered with near matches.
+
+        Args:
+            id: Id of the row.
+            units: Units of the numbers; the source's own when left out.
+            version: Version of the catalogue, as its lists and every answer name it. The answer under such an address
+                never changes and may be kept for ever; another version than the one in force is not found.
+            **options: settings of this call alone: timeout, retries, headers, request_id, idempotency_key, on_response.
+
+        Returns:
+            A row of a catalogue table. A value that is not known is left out, never zero.
+
+        Raises:
+            BadRequestError: The request is malformed (400).
+            UnauthorizedError: The request has no key that the service knows. Only where the operator asks for keys
+                (401).
+            ForbiddenError: The key does not open this resource. Only where the operator asks for keys (403).
+            NotFoundError: There is no such resource (404).
+            ProblemError: The request did not arrive in time. Unless the operator says otherwise: A header must arrive
+                within 15 s and a body within 45 s (408).
+            ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
+                is read up to 8,192 bytes (414).
+            TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
+                otherwise: A key opens 600 requests in 60 s (429).
+            ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
+                up to 32,768 bytes and 100 fields (431).
+            ServiceFailedError: The service failed (500).
+            UnavailableError: The service cannot take the request now. Unless the operator says otherwise: A worker
+                keeps 1,000 connections; 64 requests wait for their turn, or 8 of those with large bodies or slow forms,
+                each for 2 s; an answer that is worked apart has 20 s; 4 streams are answered at once. A service that
+                stops is not ready (503).
+        """
+        return await self._caller.call(
+            _GET_JOINT_GAP_TABLE,
             options,
             path={"id": id},
             query={"units": units, "version": version},
@@ -15881,9 +16096,9 @@ class AsyncThermalResource:
     ) -> JointGapAnswer:
         """Gap at bolted joints by rail temperature.
 
-        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
-        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
-        left only as wide as the end post.
+        The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given,
+        for the rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close.
+        Insulated joints are left only as wide as the end post.
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
@@ -15924,9 +16139,9 @@ class AsyncThermalResource:
     ) -> str:
         """Gap at bolted joints by rail temperature, as text/html.
 
-        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
-        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
-        left only as wide as the end post.
+        The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given,
+        for the rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close.
+        Insulated joints are left only as wide as the end post.
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
@@ -15967,9 +16182,9 @@ class AsyncThermalResource:
     ) -> bytes:
         """Gap at bolted joints by rail temperature, as application/pdf.
 
-        The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of
-        39 to 160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are
-        left only as wide as the end post.
+        The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given,
+        for the rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close.
+        Insulated joints are left only as wide as the end post.
 
         Args:
             request: see `JointGapRequest`; a mapping is sent as it stands.
@@ -16412,6 +16627,7 @@ class AsyncResources:
         self.feature_kinds: AsyncFeatureKindsResource = AsyncFeatureKindsResource(caller)
         self.health: AsyncHealthResource = AsyncHealthResource(caller)
         self.joint_bars: AsyncJointBarsResource = AsyncJointBarsResource(caller)
+        self.joint_gap_tables: AsyncJointGapTablesResource = AsyncJointGapTablesResource(caller)
         self.plate_pins: AsyncPlatePinsResource = AsyncPlatePinsResource(caller)
         self.preservatives: AsyncPreservativesResource = AsyncPreservativesResource(caller)
         self.quantities: AsyncQuantitiesResource = AsyncQuantitiesResource(caller)
@@ -16441,6 +16657,7 @@ __all__ = [
     "AsyncFeatureKindsResource",
     "AsyncHealthResource",
     "AsyncJointBarsResource",
+    "AsyncJointGapTablesResource",
     "AsyncPlatePinsResource",
     "AsyncPreservativesResource",
     "AsyncQuantitiesResource",
@@ -16465,6 +16682,7 @@ __all__ = [
     "FeatureKindsResource",
     "HealthResource",
     "JointBarsResource",
+    "JointGapTablesResource",
     "PlatePinsResource",
     "PreservativesResource",
     "QuantitiesResource",

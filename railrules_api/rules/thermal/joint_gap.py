@@ -7,20 +7,13 @@ from dataclasses import dataclass
 from typing import Annotated, Final
 
 from railrules_api.domain.amounts import SMALL
-from railrules_api.domain.fields import Field
+from railrules_api.domain.fields import Field, Taken
 from railrules_api.domain.kinds import Kind
+from railrules_api.domain.patterns import JointGap, JointGapTable
 from railrules_api.rules import words
 from railrules_api.rules.common import OWN_STANDARDS, Expansion, RailTemperature
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 
-# TI 850-02, table 9-2: (whole degrees Fahrenheit from which the row holds, gap in inches), warmest first.
-_SHORT: Final = ((86, 0.0), (60, 0.0625), (35, 0.125), (15, 0.1875), (-10, 0.25))
-_LONG: Final = ((86, 0.0), (66, 0.0625), (46, 0.125), (26, 0.1875), (6, 0.25))
-WIDEST: Final = 0.3125
-"""The table's gap below its lowest row, and so its widest [in]."""
-SHORT_TO: Final = 33 * words.FOOT
-LONG_FROM: Final = 39 * words.FOOT
-LONG_TO: Final = 160 * words.FOOT
 _HAIR: Final = 1e-9
 
 
@@ -30,6 +23,10 @@ class JointGapInput:
 
     rail_length: Annotated[float, Field("Length of the rails.", kind=Kind.LENGTH, symbol="L", at_least=1e-3, at_most=500.0)]
     rail_temperature: RailTemperature
+    table: Annotated[
+        JointGapTable,
+        Field("Gaps by rail length and temperature.", default="joint-gap-table", taken=Taken("gap_table", "joint-gap-tables")),
+    ]
     expansion: Expansion
     closing_temperature: Annotated[
         float,
@@ -65,8 +62,7 @@ def evaluate(given: JointGapInput) -> JointGapResult:
 
     The table is printed in whole degrees; a half counts as the warmer degree.
     """
-    reading = math.floor(words.fahrenheit(given.rail_temperature) + 0.5 + _HAIR)
-    table_gap, row = _look_up(given.rail_length, reading)
+    table_gap, row = _look_up(given.table, given.rail_length, _whole(given.rail_temperature))
     per_degree = given.expansion * given.rail_length
     return JointGapResult(
         table_gap=table_gap,
@@ -76,32 +72,43 @@ def evaluate(given: JointGapInput) -> JointGapResult:
     )
 
 
-def _look_up(length: float, reading: int) -> tuple[float | None, str]:
-    if length <= SHORT_TO * (1 + _HAIR):
-        rows, name = _SHORT, "rails up to 33 ft"
-    elif LONG_FROM * (1 - _HAIR) <= length <= LONG_TO * (1 + _HAIR):
-        rows, name = _LONG, "rails of 39 to 160 ft"
-    else:
-        return None, ""
+def _whole(temperature: float) -> int:
+    return math.floor(words.fahrenheit(temperature) + 0.5 + _HAIR)
+
+
+def _look_up(table: JointGapTable, length: float, reading: int) -> tuple[float | None, str]:
+    """Return gap and row of the first row, warmest first, that holds for a length and a reading; none for other lengths."""
+    held = [row for row in table.gaps if (row.shortest or 0.0) * (1 - _HAIR) <= length <= row.longest * (1 + _HAIR)]
     warmer: int | None = None
-    for lowest, gap in rows:
-        if reading >= lowest:
-            band = f"over {lowest - 1} °F" if warmer is None else f"{lowest} to {warmer - 1} °F"
-            return gap * words.INCH, f"{name}, {band}"
+    for row in held:
+        lowest = None if row.coldest is None else _whole(row.coldest)
+        if lowest is None or reading >= lowest:
+            return row.gap, f"{_rails(row)}, {_band(lowest, warmer)}"
         warmer = lowest
-    return WIDEST * words.INCH, f"{name}, below {warmer} °F"
+    return None, ""
+
+
+def _rails(row: JointGap) -> str:
+    longest = f"{row.longest / words.FOOT:.6g} ft"
+    return f"rails up to {longest}" if row.shortest is None else f"rails of {row.shortest / words.FOOT:.6g} to {longest}"
+
+
+def _band(lowest: int | None, warmer: int | None) -> str:
+    if lowest is None:
+        return "however warm" if warmer is None else f"below {warmer} °F"
+    return f"over {lowest - 1} °F" if warmer is None else f"{lowest} to {warmer - 1} °F"
 
 
 RULE = Rule(
     id="thermal.joint-gap",
     title="Gap at bolted joints by rail temperature",
     summary=(
-        "The gap to leave between rails when laying jointed track: by the table of TI 850-02 for rails up to 33 ft and of 39 to "
-        "160 ft, and by thermal expansion up to the temperature at which joints shall close. Insulated joints are left only as "
-        "wide as the end post."
+        "The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given, for the "
+        "rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close. Insulated joints "
+        "are left only as wide as the end post."
     ),
     formulas=(
-        Formula("table_gap", "table 9-2 by whole degrees Fahrenheit", exact=False),
+        Formula("table_gap", "row of the table for the rail length and the whole degree Fahrenheit", exact=False),
         Formula("computed_gap", "alpha * L * max(0, T_C - T)"),
         Formula("gap_per_degree", "alpha * L"),
     ),
@@ -113,7 +120,6 @@ RULE = Rule(
     input=JointGapInput,
     output=JointGapResult,
     evaluate=evaluate,
-    columns=True,
     cautions=(
         Caution(
             code="thermometer-on-rail",
