@@ -89,6 +89,8 @@ VARIANTS: list[tuple[str, dict[str, Any]]] = [
         "rail_added": q(1, "in"), "disturbed_length": q(900, "ft")}),
     ("thermal.neutral-temperature", {"neutral_temperature": None, "parts": [], "measured_gap": q(2, "in"),
         "rail_added": q(1, "in"), "disturbed_length": None, "inward_shift": q(1, "in"), "radius": q(1000, "ft"), "degree": None}),
+    ("thermal.neutral-temperature", {"neutral_temperature": None, "measured_gap": None, "parts": [
+        {"length": q(400, "ft"), "neutral_temperature": q(90, "degF")}]}),
     ("thermal.break-gap", BILINEAR),
     ("thermal.break-gap", {**BILINEAR, "gap_limit": q(0.04, "in"), "stiffness": q(200, "lbf_per_in2")}),
     ("thermal.break-gap", {**BILINEAR, "rail_temperature": q(110, "degF")}),

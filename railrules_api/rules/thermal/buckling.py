@@ -292,8 +292,8 @@ RULE = Rule(
         Formula("temperature_change", "T - T_N"),
         Formula(
             "lowest_rise",
-            "least over shapes and lengths L of (k_1 B / L^2 + k_3 R (sqrt(1 + k_2 N F^2 L^5 / (R B^2)) - 1) L) / (N alpha), "
-            "B = 2 E I_y, N = 2 E A, R = 2 r; it is least where 2 k_1 B / L^2 is L times the slope of the second term",
+            "least over shapes and lengths L of (k_1 E I / L^2 + k_3 R L (sqrt(1 + q) - 1)) / (N alpha), with q = "
+            "k_2 N F^2 L^5 / (R (E I)^2), I = 2 I_y, N = 2 E A, R = 2 r: there the first term falls with L as the second grows",
             exact=False,
         ),
         Formula(

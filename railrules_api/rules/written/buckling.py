@@ -21,47 +21,57 @@ if TYPE_CHECKING:
 
 _TURNED: Final = 1e-6
 """Slope of the rise below which a state of the path is a turning point."""
-_FEED: Final = "k_2 * 2 * E * A * F ** 2 * L ** 5 / (2 * r * (2 * E * I_y) ** 2)"
 
 
-def _track(given: BucklingInput) -> Numbers:
+def _doubled(given: BucklingInput) -> Numbers:
+    """Return what both rails together have: I in bending, N lengthwise, R along the track."""
     return {
-        "E": Amount(given.elastic_modulus, Kind.STRESS), "A": Amount(given.area, Kind.AREA),
-        "I_y": Amount(given.second_moment_lateral, Kind.SECOND_MOMENT), "alpha": expansion(given.expansion),
-        "F": Amount(given.lateral_resistance, Kind.FORCE_PER_LENGTH), "r": Amount(given.resistance, Kind.FORCE_PER_LENGTH),
-    }  # fmt: skip
+        "I": Amount(2 * given.second_moment_lateral, Kind.SECOND_MOMENT),
+        "N": Amount(2 * given.elastic_modulus * given.area, Kind.FORCE),
+        "R": Amount(2 * given.resistance, Kind.FORCE_PER_LENGTH),
+    }
+
+
+def _both_rails(given: BucklingInput) -> Iterator[Written]:
+    both = _doubled(given)
+    modulus = Amount(given.elastic_modulus, Kind.STRESS)
+    lateral = Amount(given.second_moment_lateral, Kind.SECOND_MOMENT)
+    yield Written("2 * I_y", {"I_y": lateral}, both["I"], "both rails, I")
+    yield Written("2 * E * A", {"E": modulus, "A": Amount(given.area, Kind.AREA)}, both["N"], "both rails, N")
+    yield Written("2 * r", {"r": Amount(given.resistance, Kind.FORCE_PER_LENGTH)}, both["R"], "both rails, R")
 
 
 def _mode(given: BucklingInput, state: Mode) -> Iterator[Written]:
     """Write the rise of one shape at the length found, and the condition that makes that length the one of least rise."""
-    constants = stability.mode_constants(state.mode)
-    numbers = _track(given) | {
-        "k_1": count(constants.force), "k_2": count(constants.feed_in), "k_3": count(constants.length_factor),
-        "L": length(state.length),
-    }  # fmt: skip
+    constants, both = stability.mode_constants(state.mode), _doubled(given)
     of = f"{state.mode} lobe{'' if state.mode == 1 else 's'}"
-    text = f"(k_1 * 2 * E * I_y / L ** 2 + k_3 * 2 * r * L * (sqrt(1 + {_FEED}) - 1)) / (2 * E * A * alpha)"
+    at, second = length(state.length), count(constants.feed_in)
+    lateral = Amount(given.lateral_resistance, Kind.FORCE_PER_LENGTH)
+    modulus, bending = Amount(given.elastic_modulus, Kind.STRESS), given.elastic_modulus * both["I"].value
+    ratio = constants.feed_in * both["N"].value * (lateral.value / bending) ** 2 * at.value**5 / both["R"].value
+    numbers: Numbers = {**both, "E": modulus, "k_2": second, "F": lateral, "L": at}
+    yield Written("k_2 * N * F ** 2 * L ** 5 / (R * (E * I) ** 2)", numbers, count(ratio), f"{of}: q at L")
+    numbers = {
+        **both, "E": modulus, "k_1": count(constants.force), "k_3": count(constants.length_factor), "L": at, "q": count(ratio),
+        "alpha": expansion(given.expansion),
+    }  # fmt: skip
+    text = "k_1 * E * I / L ** 2 / (N * alpha) + k_3 * R * L * (sqrt(1 + q) - 1) / (N * alpha)"
     yield Written(text, numbers, change(state.temperature_rise), of)
-    bending, axial, slip = (
-        2 * given.elastic_modulus * given.second_moment_lateral,
-        2 * given.elastic_modulus * given.area,
-        2 * given.resistance,
-    )
-    ratio = constants.feed_in * axial * (given.lateral_resistance / bending) ** 2 * state.length**5 / slip
     root = math.sqrt(1 + ratio)
-    growth = constants.length_factor * slip * state.length * (ratio / (1 + root) + 2.5 * ratio / root)
-    fall = 2 * constants.force * bending / state.length**2
-    numbers = {name: value for name, value in numbers.items() if name not in {"alpha", "k_1"}}
-    slope = f"k_3 * 2 * r * L * ({_FEED} / (1 + sqrt(1 + {_FEED})) + 2.5 * {_FEED} / sqrt(1 + {_FEED}))"
-    note = (
-        f"equal to 2 k1 2 E I_y / L^2, so the rise is least; the root found misses it by {abs(growth / fall - 1):.1e} of itself"
-    )
-    yield Written(slope, numbers, Amount(growth, Kind.FORCE), f"{of}: at L", note)
+    growth = constants.length_factor * both["R"].value * at.value * (ratio / (1 + root) + 2.5 * ratio / root)
+    fall = 2 * constants.force * bending / at.value**2
+    numbers = {"k_1": count(constants.force), "E": modulus, "I": both["I"], "L": at}
+    yield Written("2 * k_1 * E * I / L ** 2", numbers, Amount(fall, Kind.FORCE), f"{of}: the first term falls with L by")
+    numbers = {"k_3": count(constants.length_factor), "R": both["R"], "L": at, "q": count(ratio)}
+    note = f"as much, so the rise is least: the root found misses it by {abs(growth / fall - 1):.1e} of itself"
+    slope = "k_3 * R * L * (q / (1 + sqrt(1 + q)) + 2.5 * q / sqrt(1 + q))"
+    yield Written(slope, numbers, Amount(growth, Kind.FORCE), f"{of}: the second grows by", note)
 
 
 def _lowest(given: BucklingInput, found: BucklingResult) -> Iterator[Written]:
     if found.lowest_rise is None:
         return
+    yield from _both_rails(given)
     for state in found.modes:
         yield from _mode(given, state)
     rises = {f"d_{state.mode}": change(state.temperature_rise) for state in found.modes}

@@ -13,7 +13,6 @@ from railrules_api.rules.quantities.given import METRES_PER_MILE
 from railrules_api.rules.quantities.sound_ties import is_sharp
 from railrules_api.rules.written.terms import (
     Written,
-    added,
     count,
     length,
     rails_of,
@@ -139,8 +138,8 @@ def joints_along(stretch: Stretch, rail_length: float | None, result: float) -> 
     """Write the joints of the renewed rails: rails times length over the length of one rail."""
     if rail_length is None:
         return read(count(result), "no joints are told of")
-    text, numbers = worked(stretch)
-    return Written(f"r * ({text}) / l", {**numbers, "r": rails_of(stretch), "l": length(rail_length)}, count(result))
+    text, numbers = worked(stretch, " / l")
+    return Written(text, {**numbers, "l": length(rail_length)}, count(result))
 
 
 def _spike_joints(given: spikes.SpikesInput, found: spikes.SpikesResult) -> Iterator[Written]:
@@ -205,8 +204,8 @@ def _one_run(run: Run, stretch: Stretch) -> Written:
 def _way(runs: tuple[Run, ...], rails: Amount, held: list[int], result: float) -> Written:
     if not runs:
         return read(count(result), "no tie stands here")
-    text, numbers = added(map(count, held))
-    return Written(f"r * ({text})", {"r": rails, **numbers}, count(result), "all ties, all renewed rails")
+    text, numbers = weighted([(rails, count(number)) for number in held], "rh")
+    return Written(text, numbers, count(result), "all ties, all renewed rails")
 
 
 def _forward(given: anchors.AnchorsInput, found: anchors.AnchorsResult) -> Iterator[Written]:

@@ -123,8 +123,7 @@ def _end_movement(given: train_loads.TrainLoadsInput, found: train_loads.TrainLo
 
 
 def _old_length(given: salvage.SalvageInput, found: salvage.SalvageResult) -> Iterator[Written]:
-    text, numbers = worked(given.stretch)
-    yield Written(f"r * ({text})", {"r": rails_of(given.stretch), **numbers}, length(found.rail_length))
+    yield Written(*worked(given.stretch), length(found.rail_length))
 
 
 def _class_of_rail(given: salvage.SalvageInput, found: salvage.SalvageResult, which: str) -> Iterator[Written]:

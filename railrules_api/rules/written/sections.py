@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING, Final
 
 from railrules_api.domain import bending
@@ -118,34 +119,46 @@ def _beam(given: VerticalBendingInput, found: VerticalBendingResult) -> tuple[be
     ), wheels  # fmt: skip
 
 
-def _influence(given: VerticalBendingInput, found: VerticalBendingResult, place: float, one: str) -> tuple[str, Numbers]:
-    """Return the sum over the wheels at a place, one term a wheel: `one` with its load, its distance and e^(-b x)."""
-    numbers: Numbers = {"b": Amount(found.wave_number, Kind.CURVATURE), "theta": count(found.speed_factor)}
+def _influence(given: VerticalBendingInput, found: VerticalBendingResult, place: float, one: str) -> tuple[str, Numbers, Amount]:
+    """Return the sum over the wheels at a place, one term a wheel: its load, faded with its distance as the beam's shape is."""
+    numbers: Numbers = {}
     terms: list[str] = []
+    total = 0.0
+    sign = 1.0 if one == "+" else -1.0
     for number, wheel in enumerate(given.wheels, 1):
         distance = abs(place - wheel.position)
         numbers[f"P_{number}"] = force(wheel.load)
         if distance == 0.0:
             terms.append(f"P_{number}")
+            total += wheel.load
             continue
         numbers[f"x_{number}"] = small(distance)
         turned = f"b * x_{number}"
         terms.append(f"P_{number} * exp(-({turned})) * (cos({turned}) {one} sin({turned}))")
-    return " + ".join(terms), numbers
+        angle = found.wave_number * distance
+        total += wheel.load * math.exp(-angle) * (math.cos(angle) + sign * math.sin(angle))
+    if any("exp" in term for term in terms):
+        numbers["b"] = Amount(found.wave_number, Kind.CURVATURE)
+    return " + ".join(terms), numbers, force(total)
 
 
 def _deflection(given: VerticalBendingInput, found: VerticalBendingResult) -> Iterator[Written]:
     place = _beam(given, found)[0].lowest.place
-    text, numbers = _influence(given, found, place, "+")
-    numbers["u"] = Amount(found.track_modulus, Kind.FOUNDATION_MODULUS)
-    yield Written(f"theta * b / (2 * u) * ({text})", numbers, small(found.deflection), note=f"greatest at {place:.6g} m")
+    text, numbers, total = _influence(given, found, place, "+")
+    yield Written(text, numbers, total, "sum W over the wheels", f"greatest at {place:.6g} m")
+    numbers = {
+        "theta": count(found.speed_factor), "b": Amount(found.wave_number, Kind.CURVATURE),
+        "u": Amount(found.track_modulus, Kind.FOUNDATION_MODULUS), "W": total,
+    }  # fmt: skip
+    yield Written("theta * b / (2 * u) * W", numbers, small(found.deflection), "at that place")
 
 
 def _moment(given: VerticalBendingInput, found: VerticalBendingResult) -> Iterator[Written]:
     place = _beam(given, found)[0].sagging.place
-    text, numbers = _influence(given, found, place, "-")
-    note = f"greatest at {place:.6g} m"
-    yield Written(f"theta / (4 * b) * ({text})", numbers, Amount(found.moment, Kind.MOMENT), note=note)
+    text, numbers, total = _influence(given, found, place, "-")
+    yield Written(text, numbers, total, "sum W over the wheels", f"greatest at {place:.6g} m")
+    numbers = {"theta": count(found.speed_factor), "b": Amount(found.wave_number, Kind.CURVATURE), "W": total}
+    yield Written("theta / (4 * b) * W", numbers, Amount(found.moment, Kind.MOMENT), "at that place")
 
 
 def _tie(given: VerticalBendingInput, found: VerticalBendingResult, which: str) -> Iterator[Written]:

@@ -87,14 +87,16 @@ def weighted(terms: Iterable[tuple[Amount, ...]], letters: str) -> tuple[str, Nu
     return " + ".join(parts), numbers
 
 
-def worked(stretch: Stretch) -> tuple[str, Numbers]:
-    """Return the length that is worked on: the end of each part less its begin."""
+def worked(stretch: Stretch, over: str = "") -> tuple[str, Numbers]:
+    """Return renewed rails times the length that is worked on: the end of each part less its begin; `over` follows each term."""
     parts: list[str] = []
-    numbers: Numbers = {}
+    numbers: Numbers = {"r": rails_of(stretch)}
     for place, span in enumerate(worked_spans(stretch), 1):
         numbers[f"e_{place}"], numbers[f"b_{place}"] = length(span.end), length(span.begin)
-        parts.append(f"(e_{place} - b_{place})")
-    return " + ".join(parts) or "l_0", numbers or {"l_0": length(0.0)}
+        parts.append(f"r * (e_{place} - b_{place}){over}")
+    if parts:
+        return " + ".join(parts), numbers
+    return f"r * l_0{over}", numbers | {"l_0": length(0.0)}
 
 
 def rails_of(stretch: Stretch) -> Amount:

@@ -11,7 +11,7 @@ from railrules_api.domain.track import CHORD
 from railrules_api.rules import words
 from railrules_api.rules.radius import radius_from
 from railrules_api.rules.thermal.temperature_range import ICE, RATIO
-from railrules_api.rules.written.terms import Written, count, length, read, small, weighted
+from railrules_api.rules.written.terms import Written, added, count, length, read, small
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -141,6 +141,7 @@ def _before(
     given: neutral_temperature.NeutralTemperatureInput, found: neutral_temperature.NeutralTemperatureResult
 ) -> Iterator[Written]:
     before = temperature(found.before)
+    numbers: Numbers
     if given.measured_gap is not None:
         numbers = rail(given) | {
             "T": temperature(given.rail_temperature), "G": small(given.measured_gap),
@@ -148,9 +149,17 @@ def _before(
         }  # fmt: skip
         yield Written("T + sqrt(G * r / (E * A)) / alpha", numbers, before, note="from the gap measured")
     elif given.parts:
-        text, numbers = weighted([(length(part.length), temperature(part.neutral_temperature)) for part in given.parts], "lT")
-        under, lengths = weighted([(length(part.length),) for part in given.parts], "m")
-        yield Written(f"({text}) / ({under})", numbers | lengths, before, note="average over the parts")
+        whole = length(math.fsum(part.length for part in given.parts))
+        yield Written(*added([length(part.length) for part in given.parts], "l"), whole, "all parts, L")
+        first, *others = given.parts
+        numbers = {"T_1": temperature(first.neutral_temperature)}
+        text = "T_1"
+        for place, part in enumerate(others, 2):
+            text += f" + l_{place} / L * (T_{place} - T_1)"
+            numbers[f"l_{place}"], numbers[f"T_{place}"] = length(part.length), temperature(part.neutral_temperature)
+        if others:
+            numbers["L"] = whole
+        yield Written(text, numbers, before, "average over the parts")
     else:
         yield read(before, "as given")
 

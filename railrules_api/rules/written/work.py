@@ -8,16 +8,14 @@ from typing import TYPE_CHECKING, Final
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.anchoring import anchored_runs
 from railrules_api.domain.kinds import Kind
-from railrules_api.domain.track import rail_count
 from railrules_api.rules.quantities.work import counts
 from railrules_api.rules.quantities.work_plan import TITLES
 from railrules_api.rules.written.fastenings import joints_along, kept, ties_in
-from railrules_api.rules.written.terms import Written, added, count, rails_of, read, ties_standing, worked
+from railrules_api.rules.written.terms import Written, added, count, rails_of, read, ties_standing, weighted, worked
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
 
-    from railrules_api.domain.anchoring import Run
     from railrules_api.rules.quantities import loads, order
     from railrules_api.rules.quantities.work import WorkInput, WorkResult
     from railrules_api.rules.quantities.work_plan import Production, WorkPlanInput, WorkPlanResult
@@ -47,11 +45,6 @@ def _times(given: Production, found: WorkPlanResult) -> Iterator[Written]:
             yield Written("a * t / q / c", numbers, _duration(operation.time), f"{operation.title}: time")
 
 
-def _anchored(runs: Iterable[Run]) -> tuple[str, Numbers]:
-    text, numbers = added((count(run.held.anchors) for run in runs), "h")
-    return f"r * ({text})", numbers
-
-
 def _amounts(given: WorkInput, found: WorkResult) -> Iterator[Written]:
     """Write how much of each operation a stretch asks for."""
     amounts = counts(given)
@@ -64,7 +57,7 @@ def _amounts(given: WorkInput, found: WorkResult) -> Iterator[Written]:
     spikes: Numbers = {"k": amounts["drive-spikes"], "q": count(given.renewed_share), "p": count(given.bored_share)}
     texts: dict[str, tuple[str, Numbers]] = {
         "pull-spikes": ("n * r * k", {**seats, "k": old}),
-        "roll-out-rail": (f"r * ({along})", {**of_length, "r": rails}),
+        "roll-out-rail": (along, of_length),
         "remove-plates": ("n * r * p", {**seats, "p": count(given.plated_share)}),
         "level-cribs": (whole, standing),
         "plug-holes": (f"{stays} * k", {**of_kept, "k": old}),
@@ -72,7 +65,7 @@ def _amounts(given: WorkInput, found: WorkResult) -> Iterator[Written]:
         "adze-seats": (stays, of_kept),
         "treat-seats": (stays, of_kept),
         "set-plates": ("n * r", seats),
-        "set-rail": (f"r * ({along})", {**of_length, "r": rails}),
+        "set-rail": (along, of_length),
         "bore-holes": ("k * (1 - q) * p", spikes),
     }
     anywhere = {"roll-out-rail", "level-cribs", "set-rail"}
@@ -103,17 +96,18 @@ def _anchors(given: WorkInput, of: str, amount: Amount, *, new: bool) -> Written
         runs = anchored_runs(given.stretch, given.old_anchors, pattern_field="old_anchors")
     if not runs:
         return read(amount, "no tie stands here", of)
-    text, numbers = _anchored(runs)
-    return Written(text, {**numbers, "r": count(rail_count(given.stretch.rails))}, amount, of)
+    rails = rails_of(given.stretch)
+    return Written(*weighted([(rails, count(run.held.anchors)) for run in runs], "rh"), amount, of)
 
 
 def _longest(given: Production, found: WorkPlanResult) -> Iterator[Written]:
     del given
     if found.time is not None and found.governing is not None:
-        times = dict.fromkeys(operation.time for operation in found.operations if operation.time is not None)
-        numbers = {f"t_{place}": _duration(time) for place, time in enumerate(times, 1)}
-        text = f"max({', '.join(numbers)})" if len(numbers) > 1 else "t_1"
-        yield Written(text, numbers, _duration(found.time), note=f"of {found.governing.replace('-', ' ')}")
+        times = sorted({operation.time for operation in found.operations if operation.time is not None}, reverse=True)
+        numbers = {f"t_{place}": _duration(time) for place, time in enumerate(times[:2], 1)}
+        text = "max(t_1, t_2)" if len(numbers) > 1 else "t_1"
+        note = f"of {found.governing.replace('-', ' ')}{'; the next longest beside it' if len(numbers) > 1 else ''}"
+        yield Written(text, numbers, _duration(found.time), note=note)
 
 
 def _days(given: Production, found: WorkPlanResult) -> Iterator[Written]:
@@ -162,8 +156,9 @@ def _together(given: loads.LoadsInput, found: loads.LoadsResult) -> Iterator[Wri
             if entry.mass is not None and (not vehicle.items or entry.item in vehicle.items)
         ]
         if carried:
-            text, numbers = added(carried, "m")
-            yield Written(f"ceil(({text}) / c)", {**numbers, "c": _mass(vehicle.capacity)}, count(load.loads), vehicle.name)
+            mass = _mass(math.fsum(part.value for part in carried))
+            yield Written(*added(carried, "m"), mass, f"{vehicle.name}: mass")
+            yield Written("ceil(m / c)", {"m": mass, "c": _mass(vehicle.capacity)}, count(load.loads), vehicle.name)
 
 
 def _with_allowance(given: order.OrderInput, found: order.OrderResult) -> Iterator[Written]:
