@@ -6,14 +6,17 @@ FROM python:3.13.9-slim-trixie AS build
 ENV PIP_NO_CACHE_DIR=1 PIP_DISABLE_PIP_VERSION_CHECK=1
 WORKDIR /build
 COPY requirements.lock pyproject.toml ./
+COPY client/pyproject.toml client/
 # The one lock is that of contributors. Its versions and hashes bind what is installed here, and only what the service needs is:
 # a package without a hash in the lock, or with another one, ends the build. uv comes by its own hashes in the lock.
 RUN sed -n '/^uv==/,/[^\\]$/p' requirements.lock > uv.lock \
  && python -m pip install --require-hashes --only-binary :all: --root-user-action=ignore --requirement uv.lock \
  && python -m venv --without-pip /service \
  && uv pip install --no-cache --no-build --python /service/bin/python \
-    --require-hashes --constraint requirements.lock --requirement pyproject.toml --extra draw --extra pdf --extra tracing
+    --require-hashes --constraint requirements.lock --requirement pyproject.toml --requirement client/pyproject.toml --extra draw --extra pdf --extra tracing --extra xlsx
 COPY railrules_api /service/lib/python3.13/site-packages/railrules_api
+# what reads job files for the front page
+COPY client/railrules_client /service/lib/python3.13/site-packages/railrules_client
 # byte code is written here: at run time nothing can be
 RUN /service/bin/python -m compileall -q -j 0 /service/lib
 

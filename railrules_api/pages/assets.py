@@ -12,6 +12,8 @@ from railrules_api.api.operations import Reply
 TYPES: Final = {
     "style.css": "text/css",
     "front.js": "text/javascript",
+    "front-answer.js": "text/javascript",
+    "front-files.js": "text/javascript",
     "docs.js": "text/javascript",
     "docs.css": "text/css",
     "icon.svg": "image/svg+xml",

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Final
 
 from railrules_api.api.resources import operations
 from railrules_api.api.sheet_form import HTML, PDF, XLSX
+from railrules_api.pages import job_files
 from railrules_api.pages.assets import read
 from railrules_api.pages.layout import page
 from railrules_api.units import UNITS
@@ -23,6 +24,16 @@ FORMS: Final = {  # media type -> (name of the file for people, its ending)
     "text/csv": ("Bill as CSV", "csv"),
     "application/json": ("Answer as JSON", "json"),
 }
+
+
+_WITH_FILES: Final = (
+    "paste it, drop files here, or begin with the demo; Ctrl+Enter answers it. Segments may come in spreadsheets (CSV, XLSX) "
+    "beside what stands here, or a whole job in a workbook"
+)
+_JSON_ALONE: Final = (
+    "paste it, drop a file here, or begin with the demo; Ctrl+Enter answers it. Jobs kept as TOML, CSV or workbook: "
+    "<code>railrules job FILE</code> prints them as JSON"
+)
 
 
 def forms() -> list[tuple[str, str, str]]:
@@ -40,8 +51,17 @@ def front(_service: Service) -> bytes:
         + (brief if media_type == PDF else "")
         for media_type, name, ending in forms()
     )
-    body = Template(read("text/front.html").decode()).substitute(saves=saves)
-    whole = page("railrules: a relay job, answered", body, here="/", scripts=("front.js",), text=False)
+    files = job_files.available()
+    body = Template(read("text/front.html").decode()).substitute(
+        saves=saves,
+        forms="TOML or JSON" if files else "JSON",
+        hint=_WITH_FILES if files else _JSON_ALONE,
+        accept=",".join((".json", ".toml", ".csv", ".tsv", ".xlsx") if files else (".json",)),
+    )
+    whole = page(
+        "railrules: a relay job, answered", body, here="/", scripts=("front-answer.js", "front-files.js", "front.js"), text=False
+    )
     # the script reads the names of units here rather than carry a list of its own
-    told = f'<main id="main" data-labels="{escape(json.dumps(labels, ensure_ascii=False))}">'.encode()
+    takes = f' data-files="{job_files.PATH}"' if files else ""
+    told = f'<main id="main" data-labels="{escape(json.dumps(labels, ensure_ascii=False))}"{takes}>'.encode()
     return whole.replace(b'<main id="main">', told, 1)

@@ -11,7 +11,7 @@ from railrules_api.api.operations import Asked, Operation, Parameter, Reply
 from railrules_api.api.problems import ProblemError
 from railrules_api.drawing.registry import MEDIA_TYPE
 from railrules_api.drawing.sheet import STYLE_HASH
-from railrules_api.pages import problem_pages, rule_pages, worked_relay
+from railrules_api.pages import job_files, problem_pages, rule_pages, worked_relay
 from railrules_api.pages.assets import CACHE, TYPES, asset, read
 from railrules_api.pages.front import front
 from railrules_api.pages.layout import HEADERS, cite, page, table
@@ -124,6 +124,7 @@ def pages(settings: Settings = ()) -> tuple[Operation, ...]:
     """
     return (
         _page("/", "pageFront", lambda service, _asked: _reply(front(service))),
+        job_files.OPERATION,
         _page("/docs", "pageReference", lambda _service, _asked: _reply(_docs())),
         _page("/handbook", "pageHandbook", lambda service, _asked: _reply(rule_pages.index(service))),
         _page("/handbook/{name}", "pageText", lambda service, asked: _found(_handbook(service, asked.path["name"], settings))),

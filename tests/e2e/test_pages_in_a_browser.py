@@ -8,7 +8,9 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from railrules_api.app import sample
 from railrules_api.pages.assets import read
+from tests.support.job_files import HEAD, LINE, NAME
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -172,6 +174,64 @@ def test_progress_is_shown_while_waiting(browser: Browser, address: str) -> None
         page.wait_for_selector("#answer:not([hidden])", timeout=PATIENCE)
         assert page.evaluate("window.seen === true")
         until(page, "document.getElementById('bar').hidden")
+
+
+def test_a_long_job_shows_how_far_it_is(browser: Browser, address: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("railrules_api.api.progress.EVERY", 0.02)
+    with opened(browser, address, "/") as page:
+        page.fill("#job", json.dumps(sample.job(150, 1)))
+        page.evaluate(
+            """window.told = [];
+            new MutationObserver(() => {
+              window.told.push([document.getElementById('count').textContent, document.getElementById('bar').value,
+                document.getElementById('bar').max]);
+            }).observe(document.getElementById('count'), {childList: true});"""
+        )
+        page.click("#go")
+        page.wait_for_selector("#answer:not([hidden])", timeout=PATIENCE)
+        told = [line for line in page.evaluate("window.told") if line[0].endswith("of 150")]
+        assert told
+        assert [round(float(line[0].split()[0])) for line in told] == [line[1] for line in told]
+        assert {line[2] for line in told} == {150}
+        until(page, "document.getElementById('bar').hidden")
+
+
+@pytest.mark.parametrize("size", list(SIZES))
+def test_a_job_may_stand_in_files(size: str, browser: Browser, address: str, tmp_path: Path, axe: str) -> None:
+    line = tmp_path / "line.csv"
+    head = tmp_path / "job.toml"
+    head.write_text(HEAD)
+    line.write_text(LINE)
+    with opened(browser, address, "/", size=size) as page:
+        page.set_input_files("#file", [str(line), str(head)])
+        until(page, "document.getElementById('files').textContent.includes('line.csv')")
+        assert page.input_value("#job") == HEAD
+        assert page.evaluate("document.documentElement.scrollWidth") <= SIZES[size][0]
+        assert findings(page, axe) == []
+        page.click("#go")
+        page.wait_for_selector("#answer:not([hidden])", timeout=PATIENCE)
+        assert page.inner_text("#job-name") == NAME
+        until(page, "document.getElementById('picture').naturalWidth > 0")
+        page.click("#files button")
+        assert not page.is_visible("#files")
+
+
+def test_what_is_wrong_in_a_file_is_told_by_row_and_column(browser: Browser, address: str, tmp_path: Path) -> None:
+    line = tmp_path / "line.csv"
+    context = browser.new_context()
+    page = context.new_page()  # the browser itself notes a 422 on its console
+    page.goto(address + "/")
+    page.fill("#job", HEAD)
+    for cells, place in (("1.5,two", "line.csv, row 3, column C"), ("1.2,2", "line.csv, row 3, column B")):
+        line.write_text(LINE.replace("1.5,2", cells))
+        page.set_input_files("#file", str(line))
+        page.click("#go")
+        page.wait_for_selector("#trouble:not([hidden])", timeout=PATIENCE)
+        until(page, f"document.getElementById('trouble').textContent.includes({place!r})")
+    page.fill("#job", "name = = 1")
+    page.click("#go")
+    until(page, "document.getElementById('trouble').textContent.includes('line 1')")
+    context.close()
 
 
 def test_a_drawing_keeps_its_colours_when_opened_alone(browser: Browser, address: str) -> None:

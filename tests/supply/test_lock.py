@@ -73,9 +73,11 @@ def test_what_the_container_installs_is_in_the_lock_as_it_is_here() -> None:
     assert {"--require-hashes", "--no-build"} <= {*install[0].split()}
     assert "--constraint requirements.lock --requirement pyproject.toml" in install[0]
     extras = {*re.findall(r"--extra (\w+)", install[0])}
-    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    wanted = [Requirement(text) for text in project["dependencies"]]
-    wanted += [Requirement(text) for extra in extras for text in project["optional-dependencies"][extra]]
+    wanted: list[Requirement] = []
+    for path in re.findall(r"--requirement (\S+)", install[0]):
+        project = tomllib.loads((ROOT / path).read_text(encoding="utf-8"))["project"]
+        wanted += [Requirement(text) for text in project["dependencies"]]
+        wanted += [Requirement(text) for extra in extras for text in project["optional-dependencies"].get(extra, ())]
     locked, seen = pins(), set()
     while wanted:
         requirement = wanted.pop()

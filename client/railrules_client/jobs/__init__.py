@@ -11,6 +11,7 @@ can be told by its place in the file too: `job.told(error)`.
 
 from railrules_client.jobs.files import JobFileError
 from railrules_client.jobs.reading import Job, read
+from railrules_client.jobs.sources import File
 from railrules_client.jobs.spreadsheets import SpreadsheetError
 
-__all__ = ["Job", "JobFileError", "SpreadsheetError", "read"]
+__all__ = ["File", "Job", "JobFileError", "SpreadsheetError", "read"]

@@ -10,11 +10,10 @@ from railrules_client._units import parse
 from railrules_client.jobs.shapes import slots_of
 
 if TYPE_CHECKING:
-    from pathlib import Path
-
     from msgspec import Struct
 
     from railrules_client.jobs.shapes import Slot
+    from railrules_client.jobs.sources import Source
 
 Tree: TypeAlias = "dict[str, object]"
 """An object of JSON."""
@@ -26,26 +25,26 @@ class JobFileError(ValueError):
     """A job file that cannot be read; the message names the file and the place."""
 
 
-def tree_of(path: Path) -> Tree:
+def tree_of(path: Source) -> Tree:
     """Read a TOML or JSON file as a tree.
 
     Raises:
         JobFileError: it is not there, not of either form, or not an object.
     """
     try:
-        text = path.read_text(encoding="utf-8")
+        text = path.read().decode()
     except (OSError, UnicodeDecodeError) as error:
         raise JobFileError(f"{path}: {error}") from error
     try:
-        tree: object = json.loads(text) if path.suffix.lower() == ".json" else tomllib.loads(text)
-    except (json.JSONDecodeError, tomllib.TOMLDecodeError, RecursionError) as error:
+        tree: object = json.loads(text) if path.suffix == ".json" else tomllib.loads(text)
+    except (ValueError, RecursionError) as error:
         raise JobFileError(f"{path}: {error}") from error
     if not isinstance(tree, dict):
         raise JobFileError(f"{path}: an object with the job's fields is wanted at the top")
     return cast("Tree", tree)
 
 
-def like(segments: list[object], path: Path) -> list[object]:
+def like(segments: list[object], path: Source) -> list[object]:
     """Give each segment that is `like` an earlier one what it does not say itself; curves and features are never taken over.
 
     Raises:

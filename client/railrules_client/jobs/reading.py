@@ -12,7 +12,6 @@ from __future__ import annotations
 
 from copy import deepcopy
 from dataclasses import dataclass, field
-from pathlib import Path
 from typing import TYPE_CHECKING, Final, cast
 
 from railrules_client._errors import told
@@ -23,6 +22,7 @@ from railrules_client.jobs.headings import column_of
 from railrules_client.jobs.segments import LISTS, TABLE, Errors, entries_of, listed, put, signs_of
 from railrules_client.jobs.segments import read as read_segments
 from railrules_client.jobs.shapes import slots_of
+from railrules_client.jobs.sources import File, Source
 from railrules_client.jobs.spreadsheets import Grid, SpreadsheetError, grids, place
 
 if TYPE_CHECKING:
@@ -133,7 +133,7 @@ def _change(at: object, words: Sequence[str], value: object) -> None:
         raise CellError(f"`{name}` has nothing to stand in")
 
 
-def _tables(paths: Iterable[Path]) -> dict[str, Grid]:
+def _tables(paths: Iterable[Source]) -> dict[str, Grid]:
     """Find the tables among files and sheets, by name."""
     found: dict[str, Grid] = {}
     for number, path in enumerate(paths):
@@ -218,11 +218,11 @@ def _add_entries(tree: Tree, places: dict[Steps, str], name: str, grid: Grid) ->
             places[*steps, number, *below] = where
 
 
-def read(job: str | PathLike[str], *tables: str | PathLike[str], **fields: object) -> Job:
+def read(job: str | PathLike[str] | File, *tables: str | PathLike[str] | File, **fields: object) -> Job:
     """Read a job from its files.
 
     Args:
-        job: a TOML or JSON file, or a spreadsheet (CSV, XLSX).
+        job: a TOML or JSON file, or a spreadsheet (CSV, XLSX): its path, or a `File` that is in memory.
         *tables: spreadsheets with the segments and their lists.
         **fields: fields of the job, in place of what the files say: `name="North line"`, `units="si"`; `segment` holds what all
             rows of a spreadsheet share.
@@ -230,10 +230,10 @@ def read(job: str | PathLike[str], *tables: str | PathLike[str], **fields: objec
     Raises:
         JobFileError: a file cannot be read or does not fit; the message names file, row and column, one line a fault.
     """
-    first, further = Path(job), [Path(path) for path in tables]
+    first, further = Source(job), [Source(table) for table in tables]
     tree: Tree = {}
     places: dict[Steps, str] = {}
-    spoken = first.suffix.lower() in (".toml", ".json")
+    spoken = first.suffix in (".toml", ".json")
     sheets: dict[str, Grid] = {}
     if spoken:
         tree = tree_of(first)

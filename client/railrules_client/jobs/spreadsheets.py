@@ -8,21 +8,29 @@ import importlib
 import io
 import warnings
 import zipfile
+import zlib
 from typing import TYPE_CHECKING, Final, NamedTuple, Protocol, TypeAlias, cast
 
 from railrules_client.jobs.files import JobFileError
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
-    from pathlib import Path
+
+    from railrules_client.jobs.sources import Source
 
 Value: TypeAlias = str | float | bool | None
 """What stands in a cell; None where nothing does."""
 
 SEPARATORS: Final = (",", ";", "\t")
 LARGEST_FILE: Final = 32 * 1024 * 1024
+LARGEST_UNPACKED: Final = 64 * 1024 * 1024
 MOST_ROWS: Final = 50_000
 _ALPHABET: Final = 26
+_BROKEN: Final = (
+    OSError, ValueError, LookupError, TypeError, AttributeError, ArithmeticError, EOFError, RuntimeError, SyntaxError,
+    zipfile.BadZipFile, zlib.error,
+)  # fmt: skip
+"""What a broken part of a workbook ends in, by the library and those that it rests on."""
 
 
 class SpreadsheetError(JobFileError):
@@ -62,19 +70,19 @@ def place(name: str, row: int, column: int) -> str:
     return f"{name}, row {row}, column {letter(column)}"
 
 
-def grids(path: Path) -> dict[str, Grid]:
+def grids(path: Source) -> dict[str, Grid]:
     """Read a CSV file, whose stem names its one grid, or the sheets of an XLSX workbook.
 
     Raises:
         SpreadsheetError: the file is not there, too large, of another form, or a cell says less than it shows.
     """
     try:
-        size = path.stat().st_size
+        size = path.size()
     except OSError as error:
         raise SpreadsheetError(f"{path}: {error}") from error
     if size > LARGEST_FILE:
         raise SpreadsheetError(f"{path}: larger than {LARGEST_FILE // 2**20} MB")
-    form = path.suffix.lower()
+    form = path.suffix
     if form in (".xlsx", ".xlsm"):
         return _workbook(path)
     if form in (".csv", ".tsv", ".txt"):
@@ -85,9 +93,9 @@ def grids(path: Path) -> dict[str, Grid]:
 # ---------------------------------------------------------------- CSV
 
 
-def _decoded(path: Path) -> str:
+def _decoded(path: Source) -> str:
     try:
-        raw = path.read_bytes()
+        raw = path.read()
     except OSError as error:
         raise SpreadsheetError(f"{path}: {error}") from error
     try:
@@ -109,7 +117,7 @@ def _separator(text: str, name: str) -> str:
     return found[0] if found else ","
 
 
-def _separated(path: Path) -> Grid:
+def _separated(path: Source) -> Grid:
     text = _decoded(path)
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=_separator(text, path.name), strict=True)
     rows: list[Row] = []
@@ -168,21 +176,33 @@ def _loader() -> Callable[..., _Book]:
         ) from error
 
 
-def _workbook(path: Path) -> dict[str, Grid]:
+def _workbook(path: Source) -> dict[str, Grid]:
     load = _loader()
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")  # about print settings and the like, which are not read here
-            values = load(path, data_only=True)
-            formulas = load(path)
-    except (OSError, ValueError, KeyError, TypeError, zipfile.BadZipFile, SyntaxError) as error:
-        # a broken part of the archive ends in any of these; a broken XML text is a SyntaxError
+            content = path.read()
+            _refuse_too_large(content)
+            values = load(io.BytesIO(content), data_only=True)
+            formulas = load(io.BytesIO(content))
+    except _BROKEN as error:
         raise SpreadsheetError(f"{path.name}: not a workbook that can be read: {error}") from error
     return {
         sheet.title: _sheet(f"{path.name}, sheet {sheet.title}", sheet, formulas[sheet.title])
         for sheet in values.worksheets
         if not sheet.title.startswith("#")
     }
+
+
+def _refuse_too_large(content: bytes) -> None:
+    """Refuse an archive that is small only as long as it is packed.
+
+    Raises:
+        ValueError: it is larger than a workbook that is read here.
+    """
+    with zipfile.ZipFile(io.BytesIO(content)) as archive:
+        if sum(part.file_size for part in archive.infolist()) > LARGEST_UNPACKED:
+            raise ValueError(f"unpacked it is larger than {LARGEST_UNPACKED // 2**20} MB")
 
 
 def _sheet(name: str, sheet: _Sheet, formulas: _Sheet) -> Grid:

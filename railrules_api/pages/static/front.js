@@ -4,11 +4,12 @@
 const find = (id) => document.getElementById(id);
 const page = find("main");
 const labels = JSON.parse(page.dataset.labels);
-const ANSWER = "application/json";
+const LINES = "application/x-ndjson";
 const DRAWING = "image/svg+xml";
 let answered = "";          // the body that the shown answer belongs to
 let running = null;         // what can be called off
 let sheet = 1;
+let attached = [];          // spreadsheets that go with what stands in the text
 let chartAddress = "";
 let chartBlob = null;
 
@@ -38,18 +39,30 @@ let clock = 0;
 function begin(words) {
   const since = performance.now();
   find("bar").hidden = false;
+  find("bar").removeAttribute("value");
   find("state").textContent = words + "…";
+  find("count").textContent = "";
   window.clearInterval(clock);
   clock = window.setInterval(() => {
     find("seconds").textContent = ((performance.now() - since) / 1000).toFixed(0) + " s";
   }, 500);
   find("stop").hidden = false;
 }
+const STAGES = {
+  segments: "counting the segments", rail: "laying out the rail", stability: "tracing how hot track buckles",
+  bill: "adding up the bill", answer: "writing the answer", explanation: "writing out the formulas",
+};
+function step({ stage, done, of }) {
+  const words = (STAGES[stage] ?? stage) + "…";
+  if (find("state").textContent !== words) find("state").textContent = words;   // read out once a stage, not at every step
+  find("count").textContent = of > 1 ? `${plain.format(done)} of ${plain.format(of)}` : "";
+  if (of > 1) { find("bar").max = of; find("bar").value = done; } else find("bar").removeAttribute("value");
+}
 function end(words) {
   window.clearInterval(clock);
   find("bar").hidden = true;
   find("stop").hidden = true;
-  find("seconds").textContent = "";
+  find("seconds").textContent = find("count").textContent = "";
   find("state").textContent = words;
 }
 
@@ -62,6 +75,30 @@ async function ask(accept, address, body) {
     body,
     signal: running.signal,
   });
+}
+
+async function* linesOf(response) {
+  const reader = response.body.pipeThrough(new TextDecoderStream()).getReader();
+  let parts = [];   // joined once a line is whole: an answer may be long and come in many pieces
+  for (;;) {
+    const { value, done } = await reader.read();
+    if (done) return;
+    const [first, ...rest] = value.split("\n");
+    parts.push(first);
+    for (const next of rest) { yield parts.join(""); parts = [next]; }
+  }
+}
+
+// the answer to a job, told how far it is while it is worked; or the problem that there is
+async function answerTo(body) {
+  const response = await ask(LINES, "/v1/takeoffs", body);
+  if (!response.ok) return { problem: await problemOf(response) };
+  for await (const text of linesOf(response)) {
+    const line = JSON.parse(text);
+    if (!line.progress) return line;
+    step(line.progress);
+  }
+  throw new Error("The answer was cut before its end; ask again.");
 }
 
 // ------------------------------------------------------------------------------------------------ what goes wrong
@@ -81,9 +118,11 @@ function trouble(title, lines) {
   box.focus();
 }
 
-async function tellProblem(response) {
-  let problem = { title: "The service answered " + response.status, detail: "" };
-  try { problem = await response.json(); } catch { /* a proxy's page is no problem of ours */ }
+async function problemOf(response) {
+  try { return await response.json(); } catch { return { title: "The service answered " + response.status, detail: "" }; }
+}
+
+function tellProblem(problem, places = {}) {
   const lines = (problem.errors ?? []).map((fault) => {
     const limits = [];
     if (fault.minimum !== undefined) limits.push("at least " + fault.minimum);
@@ -91,131 +130,19 @@ async function tellProblem(response) {
     const unit = fault.unit ? " " + (labels[fault.unit] ?? fault.unit) : "";
     const known = fault.allowed ? "; what would do: " + fault.allowed.slice(0, 12).join(", ") : "";
     const sent = fault.value !== undefined ? " (sent: " + fault.value + ")" : "";
-    return [fault.pointer || "/", fault.detail + sent + (limits.length ? "; " + limits.join(", ") + unit : "") + known];
+    const place = [places[fault.pointer], fault.pointer].filter(Boolean).join(" ");
+    return [place, fault.detail + sent + (limits.length ? "; " + limits.join(", ") + unit : "") + known];
   });
   trouble(problem.title, lines.length ? lines : [["", problem.detail]]);
 }
 
-// ------------------------------------------------------------------------------------------------ the answer
-
-function table(caption, heads, rows) {
-  const holder = element("div", undefined, "wide");
-  holder.tabIndex = 0;
-  holder.setAttribute("role", "region");
-  holder.setAttribute("aria-label", caption);
-  const made = element("table");
-  made.append(element("caption", caption));
-  const head = element("tr");
-  for (const [words, kind] of heads) {
-    const cell = element("th", words, kind);
-    cell.scope = "col";
-    head.append(cell);
-  }
-  made.append(element("thead"));
-  made.tHead.append(head);
-  const body = element("tbody");
-  for (const row of rows) {
-    const line = element("tr");
-    row.forEach((value, index) => {
-      const cell = value instanceof Node ? value : element("td", value, heads[index][1]);
-      cell.dataset.head = heads[index][0];
-      line.append(cell);
-    });
-    body.append(line);
-  }
-  made.append(body);
-  holder.append(made);
-  return holder;
-}
-
-const SIGNS = { passes: "✓ passes", fails: "✗ FAILS", "not-checked": "○ not checked" };
-function checks(result, verdicts, caption) {
-  const alike = new Map();   // checks that differ in their part or place alone share a row
-  for (const { of, check, needs } of result.checks) {
-    if (!verdicts.includes(check.verdict)) continue;
-    const [title, ...place] = check.title.split(": ");
-    const where = [of, ...place].filter(Boolean).join(", ").replaceAll("-", " ");
-    const key = JSON.stringify([title, check.verdict, check.demand, check.capacity, check.would_pass, check.governing, needs]);
-    if (!alike.has(key)) alike.set(key, { title, check, needs, places: [] });
-    if (where) alike.get(key).places.push(where);
-  }
-  const rows = [...alike.values()].map(({ title, check, needs, places }) => {
-    const used = check.utilisation === undefined ? "" : plain.format(check.utilisation * 100) + " %";
-    const verdict = element("td", SIGNS[check.verdict], "verdict " + check.verdict);
-    const named = element("td", title);
-    if (places.length) named.append(element("div", places.join("; "), "soft small"));
-    const lacks = needs.join(" or ") || check.governing.replaceAll("_", " ");
-    const advice = check.verdict === "not-checked" ? "needs " + lacks : check.would_pass || "—";
-    return [verdict, named, quantity(check.demand), quantity(check.capacity), used, advice];
-  });
-  const heads = [["verdict"], ["check"], ["demand", "n"], ["capacity", "n"], ["used", "n"], ["would pass with"]];
-  const made = table(caption, heads, rows);
-  made.classList.add("stacked");
-  return made;
-}
-
-function orders(result, direction, caption) {
-  const rows = result.orders
-    .filter((order) => order.direction === direction && order.net.value !== 0)
-    .map((order) => [
-      order.title, order.product, quantity(order.net),
-      order.allowance ? plain.format(order.allowance * 100) + " %" : "",
-      quantity(order.order),
-      order.packages === undefined ? "" : plain.format(order.packages) + " × " + order.package,
-      quantity(direction === "order" ? order.order_mass : order.net_mass),
-    ]);
-  if (direction !== "order") {
-    return table(caption, [["item"], ["amount", "n"], ["mass", "n"]], rows.map((row) => [row[0], row[2], row[6]]));
-  }
-  const heads = [["item"], ["product"], ["net", "n"], ["allowance", "n"], ["order", "n"], ["packages", "n"], ["mass", "n"]];
-  return table(caption, heads, rows);
-}
-
-function rail(result) {
-  const rows = result.rail.flatMap((plan) => plan.trains.loads.map((load) => [
-    plan.of, plain.format(load.train), load.first_string + " to " + load.last_string, quantity(load.mass), plain.format(load.unloadings),
-  ]));
-  return table("Rail trains", [["rail"], ["train", "n"], ["strings", "n"], ["rail on it", "n"], ["drawn off", "n"]], rows);
-}
-
-function show(answer) {
-  const result = answer.result;
-  const failed = result.checks.filter((item) => item.check.verdict === "fails").length;
-  const open = result.checks.filter((item) => item.check.verdict === "not-checked").length;
-  find("job-name").textContent = result.name;
-  const counted = [[failed, "FAILS", "FAIL"], [open, "lacks an input", "lack an input"], [result.checks.length - failed - open, "passes", "pass"]];
-  const told = counted.filter(([count]) => count).map(([count, one, several]) => `${count} ${count === 1 ? one : several}`);
-  find("verdict").textContent = `${failed ? "✗" : open ? "○" : "✓"} ${result.checks.length} checks: ${told.join("; ")}.`;
-  const passed = element("details");
-  passed.append(element("summary", `${result.checks.length - failed - open} checks that pass`));
-  passed.append(checks(result, ["passes"], "Checks that pass"));
-  const tables = failed + open ? [checks(result, ["fails", "not-checked"], "Checks that fail or lack an input"), passed] : [passed];
-  tables.push(orders(result, "order", "To order"), orders(result, "recover", "Comes out"),
-    orders(result, "work", "Work and haulage"), rail(result));
-  if (result.money) {
-    const money = result.money;
-    const rows = money.costs.map((cost) => [
-      cost.title, decimal(cost.quantity), cost.per.replace("_", " "), decimal(cost.price), (cost.credit ? "−" : "") + decimal(cost.amount),
-    ]);
-    rows.push(["costs less credits", "", "", "", decimal(money.balance)]);
-    tables.push(table("Money, " + money.currency, [["item"], ["quantity", "n"], ["per"], ["price", "n"], ["amount", "n"]], rows));
-  }
-  const notes = element("details");
-  notes.append(element("summary", `${answer.assumptions.length} values you did not send, and where they come from`));
-  notes.append(table("Defaults and catalogue values used", [["value"], ["what it is"], ["from"], ["source"]], answer.assumptions.map((one) =>
-    [one.value, one.about, one.origin, one.cite.title + ", " + one.cite.where])));
-  tables.push(notes);
-  const cautions = element("ul");
-  for (const caution of answer.cautions) cautions.append(element("li", caution.text));
-  find("tables").replaceChildren(...tables, element("h3", "Cautions"), cautions);
-  find("answer").hidden = false;
-}
+// ------------------------------------------------------------------------------------------------ drawings and files that are saved
 
 async function chart() {
   const drawing = find("drawing").value;
   begin("drawing");
   const response = await ask(DRAWING, `/v1/takeoffs?drawing=${drawing}&sheet=${sheet}`, answered);
-  if (!response.ok) { end(""); await tellProblem(response); return; }
+  if (!response.ok) { end(""); tellProblem(await problemOf(response)); return; }
   const blob = await response.blob();
   const root = new DOMParser().parseFromString(await blob.text(), DRAWING).documentElement;
   const sheets = drawing === "tie-panel" ? Number(find("drawing").dataset.segments) : Number(root.dataset.sheets ?? root.getAttribute("data-sheets"));
@@ -253,25 +180,26 @@ async function guarded(work) {
 }
 
 async function answerJob() {
-  let body;
-  try {
-    body = JSON.parse(find("job").value);
-  } catch (error) {
-    trouble("This is not JSON yet", [["", String(error.message)], ["railrules job FILE", "prints a job kept as TOML, CSV or workbook as JSON"]]);
-    return;
-  }
-  const units = find("units").value;
-  if (units && body && typeof body === "object") body.units = units;
-  const text = JSON.stringify(body);
-  begin("counting");
   find("go").disabled = true;
   try {
-    const response = await ask(ANSWER, "/v1/takeoffs", text);
-    if (!response.ok) { end(""); find("answer").hidden = true; await tellProblem(response); return; }
+    const found = await request();
+    if (!found) return;
+    const { body, files } = found;
+    const units = find("units").value;
+    if (units && body && typeof body === "object") body.units = units;
+    const text = JSON.stringify(body);
+    begin("counting");
+    const { answer, problem } = await answerTo(text);
+    if (problem) {
+      end("");
+      find("answer").hidden = true;
+      tellProblem(problem, await placesOf(problem, files));
+      return;
+    }
     answered = text;
     sheet = 1;
     find("drawing").dataset.segments = String(body.segments.length);
-    show(await response.json());
+    show(answer);
     await chart();
     find("answer").focus();
   } finally {
@@ -279,9 +207,19 @@ async function answerJob() {
   }
 }
 
-async function take(file) {
-  find("job").value = await file.text();
-  end(file.name + " is read; answer it when ready.");
+async function take(files) {
+  const words = [];
+  for (const file of files) {
+    if (/\.(csv|tsv|txt|xlsx|xlsm)$/i.test(file.name) && page.dataset.files) {
+      attached = [...attached.filter((one) => one.name !== file.name), file];
+      words.push(file.name + " goes with the job");
+    } else {
+      find("job").value = await file.text();
+      words.push(file.name + " is read");
+    }
+  }
+  showFiles();
+  end(words.join("; ") + "; answer it when ready.");
 }
 
 find("form").addEventListener("submit", (event) => { event.preventDefault(); guarded(answerJob); });
@@ -290,9 +228,15 @@ find("job").addEventListener("keydown", (event) => {
 });
 find("stop").addEventListener("click", () => { running?.abort(); end("Called off."); });
 find("choose").addEventListener("click", () => find("file").click());
-find("file").addEventListener("change", (event) => { if (event.target.files[0]) guarded(() => take(event.target.files[0])); });
+find("file").addEventListener("change", (event) => {
+  const files = [...event.target.files];
+  event.target.value = "";   // the same file may be chosen again
+  if (files.length) guarded(() => take(files));
+});
 find("demo").addEventListener("click", () => guarded(async () => {
   find("job").value = await (await fetch("/static/demo-job.json")).text();
+  attached = [];
+  showFiles();
   end("The demo job is in; change what you like, then answer it.");
 }));
 const drop = find("drop");
@@ -300,7 +244,8 @@ for (const name of ["dragenter", "dragover"]) drop.addEventListener(name, (event
 for (const name of ["dragleave", "drop"]) drop.addEventListener(name, () => drop.classList.remove("over"));
 drop.addEventListener("drop", (event) => {
   event.preventDefault();
-  if (event.dataTransfer.files[0]) guarded(() => take(event.dataTransfer.files[0]));
+  const files = [...event.dataTransfer.files];
+  if (files.length) guarded(() => take(files));
 });
 find("before").addEventListener("click", () => { sheet -= 1; guarded(chart); });
 find("after").addEventListener("click", () => { sheet += 1; guarded(chart); });
@@ -315,7 +260,7 @@ for (const button of document.querySelectorAll("button[data-accept]")) {
     const job = JSON.parse(answered);
     const body = extent ? JSON.stringify({ ...job, document: { ...job.document, extent } }) : answered;
     const response = await ask(button.dataset.accept, "/v1/takeoffs", body);
-    if (!response.ok) { end(""); await tellProblem(response); return; }
+    if (!response.ok) { end(""); tellProblem(await problemOf(response)); return; }
     save(await response.blob(), (extent ?? "takeoff") + "." + button.dataset.ending);
     end(button.textContent + " is saved.");
   }));
