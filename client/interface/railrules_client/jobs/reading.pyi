@@ -9,6 +9,7 @@ from railrules_client.jobs.files import JobFileError as JobFileError, Tree as Tr
 from railrules_client.jobs.headings import Steps as Steps, column_of as column_of
 from railrules_client.jobs.segments import Errors as Errors, LISTS as LISTS, TABLE as TABLE, entries_of as entries_of, listed as listed, put as put, signs_of as signs_of
 from railrules_client.jobs.shapes import slots_of as slots_of
+from railrules_client.jobs.sources import File as File, Source as Source
 from railrules_client.jobs.spreadsheets import Grid as Grid, SpreadsheetError as SpreadsheetError, grids as grids, place as place
 from typing import Final
 
@@ -25,4 +26,4 @@ class Job:
     def changed(self, changes: Mapping[str, str]) -> Job: ...
     def told(self, error: ProblemError) -> str: ...
 
-def read(job: str | PathLike[str], *tables: str | PathLike[str], **fields: object) -> Job: ...
+def read(job: str | PathLike[str] | File, *tables: str | PathLike[str] | File, **fields: object) -> Job: ...

@@ -1,12 +1,13 @@
 from _typeshed import Incomplete
 from collections.abc import Callable as Callable, Iterable
-from pathlib import Path
 from railrules_client.jobs.files import JobFileError as JobFileError
+from railrules_client.jobs.sources import Source as Source
 from typing import Final, NamedTuple, Protocol, TypeAlias
 
 Value: TypeAlias = str | float | bool | None
 SEPARATORS: Final[Incomplete]
 LARGEST_FILE: Final[Incomplete]
+LARGEST_UNPACKED: Final[Incomplete]
 MOST_ROWS: Final[int]
 
 class SpreadsheetError(JobFileError): ...
@@ -21,7 +22,7 @@ class Grid(NamedTuple):
 
 def letter(column: int) -> str: ...
 def place(name: str, row: int, column: int) -> str: ...
-def grids(path: Path) -> dict[str, Grid]: ...
+def grids(path: Source) -> dict[str, Grid]: ...
 
 class _Cell(Protocol):
     value: object
