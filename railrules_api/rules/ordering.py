@@ -106,8 +106,9 @@ def _order(group: list[Line], terms: ItemTerms, changes: AllowanceTerms) -> Orde
     masses = [mass for mass in counted if mass is not None]
     net_mass = fsum(masses) if len(masses) == len(counted) else None
     package, size = terms.package, None if terms.package_size is None else Amount(terms.package_size, kind)
-    if first.package_size is not None:
-        package, size = first.package, first.package_size
+    packed = next((line for line in group if line.package_size is not None), first)
+    if packed.package_size is not None:
+        package, size = packed.package, packed.package_size
     if terms.item in changes.packages:
         package, pieces = changes.packages[terms.item]
         size = Amount(pieces)

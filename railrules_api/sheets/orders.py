@@ -32,10 +32,11 @@ def selling(
 ) -> dict[tuple[str, str], Selling]:
     """Return how each ordered item is sold: as the job says, else as its product is packed, else as the item usually is."""
     packed = {entry.item: entry.pieces for entry in packaging}
-    by_product: dict[tuple[str, str], Amount | None] = {}
+    by_product: dict[tuple[str, str], Amount] = {}
     for working in workings:
         for line in getattr(working.found, "lines", ()):
-            by_product.setdefault((line.item, line.product), line.package_size)
+            if line.package_size is not None:
+                by_product.setdefault((line.item, line.product), line.package_size)
     found: dict[tuple[str, str], Selling] = {}
     for order in orders:
         key, own = (order.item, order.product), terms.get(order.item) or own_terms(order.item)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from typing import Any
 
@@ -86,6 +87,13 @@ CASES: list[tuple[str, Callable[[Tree], object], str]] = [
         job["segments"][0].update(custom=[{"item": "pads", "per_tie": 1}, {"item": "pads", "per_seat": 1, "per_rail": 1}]),
         job["segments"][1].update(custom=[{"item": "posts", "per_tie": 1}, {"item": "pads", "per_tie": 1, "per_joint": -1000}])),
         "/segments/1/custom/1/per_joint"),
+    ("one product in packages of two sizes", lambda job: (
+        job["segments"][0]["new"].update(plates_per_bundle=160), job["segments"][3]["new"].update(plates_per_bundle=200)),
+        "/segments/3/new/plates_per_bundle"),
+    ("one spike in kegs of two sizes, driven at plates", lambda job: [
+        one["new"].update(plate_spike="screw-15-16x6-memory", plate_spikes_per_keg=100 + number)
+        for number, one in enumerate(job["segments"])],
+        "/segments/1/new/plate_spikes_per_keg"),
     ("one of two custom items of one name half told", first(lambda one: one.update(custom=[
         {"item": "pads", "per_tie": 1}, {"item": "pads", "pieces": 2}])), "/segments/0/custom/1/per_length"),
 ]  # fmt: skip
@@ -100,6 +108,19 @@ def test_a_refusal_names_the_place_in_the_job(
     with pytest.raises(ProblemError) as caught:
         ask(service, RULE.id, job)
     assert [fault.pointer for fault in caught.value.faults] == [pointer], title
+
+
+def test_a_package_that_one_segment_names_is_that_of_the_job(service: Service) -> None:
+    job = demo_job()
+    job["segments"][3]["new"]["plates_per_bundle"] = 200
+    job["segments"][0]["new"]["plates_per_bundle"] = 160
+    job["packaging"] = [{"item": "tie-plates", "package": "crate", "pieces": 100}]
+    # what the job says of the item settles it
+    plates = next(order for order in ask(service, RULE.id, job)["result"]["orders"] if order["item"] == "tie-plates")
+    assert (plates["package"], plates["packages"]) == ("crate", math.ceil(plates["order"]["value"] / 100))
+    del job["packaging"], job["segments"][0]["new"]["plates_per_bundle"]
+    plates = next(order for order in ask(service, RULE.id, job)["result"]["orders"] if order["item"] == "tie-plates")
+    assert (plates["package"], plates["packages"]) == ("bundle", math.ceil(plates["order"]["value"] / 200))
 
 
 def test_what_goes_by_joint_on_track_without_joints_is_refused_at_the_item(service: Service) -> None:

@@ -64,8 +64,6 @@ def _new(dice: random.Random, *, welded: bool) -> Tree:
         new |= {"preservative": "copper-brush-on", "preservative_surface": dice.choice(("rough", "smooth", "sprayed"))}
     if dice.random() < 0.3:
         new["plate_spike"] = "screw-15-16x6-memory"
-    if dice.random() < 0.3:
-        new["plates_per_bundle"] = dice.choice((20, 250))
     # one plate serves one base width: 5 1/2 in of 115RE, 6 in of 136RE
     new["plate"] = "8-14" if new["section"] == "115RE" else "12-14"
     if not welded:
@@ -191,6 +189,11 @@ def random_job(seed: int, segments: int = 4, *, singly: float = 0.15) -> Tree:
             segment["track"] = track
         reached[track] = segment["end"]["value"] + dice.choice((0.0, 0.0, dice.uniform(1.0, 5000.0)))
         made.append(segment)
+    # one product comes in bundles of one size, whichever segments say so
+    bundle = dice.choice((20, 250))
+    for segment in made:
+        if dice.random() < 0.3:
+            segment["new"]["plates_per_bundle"] = bundle
     stock = [{"length": metres(80 * FOOT), "count": dice.randint(8, 20)}]
     job: Tree = {
         "name": f"made up by {seed}",

@@ -33,6 +33,7 @@ from railrules_api.rules.takeoff import (
     masses,
     money,
     own_items,
+    packing,
     places,
     provisions,
     rail,
@@ -265,7 +266,9 @@ def take_off(job: Job, terms: Mapping[str, ItemTerms], tell: Tell | None = None)
     # layouts and train loads repeat no line of the supply, so every line of every answer is in the bill once
     book.weigh(masses.masses_of(job, terms, book.bill))
     lines = tuple(book.lines)
-    orders = order_lines(book.bill, terms, _changes(job, terms, lines))
+    changes = _changes(job, terms, lines)
+    packing.check(job, [(entry.of, line) for entry, line in zip(lines, book.bill, strict=True)], first_of, changes.packages)
+    orders = order_lines(book.bill, terms, changes)
     priced = None
     if job.prices is not None:
         with below("prices"):
