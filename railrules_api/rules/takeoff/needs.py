@@ -64,11 +64,9 @@ def needs_of(job: Job, rule: str, given: Any, check: Check, segment: int) -> tup
         job: the job.
         rule: id of the rule that made the check.
         given: the question that it was asked.
-        check: the check.
+        check: the check, which lacks something.
         segment: position of the segment that it is about, or of the first of several.
     """
-    if check.verdict != "not-checked":
-        return ()
     found = []
     for name in check.governing.split(", "):
         of_segment = OF_SEGMENT.get(rule, {}).get(name)
