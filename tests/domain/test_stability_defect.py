@@ -26,7 +26,7 @@ from railrules_api.domain.stability import (
 )
 from railrules_api.domain.stability import path as path_module
 from railrules_api.domain.stability import trace as trace_module
-from railrules_api.domain.stability.balance import Balance
+from railrules_api.domain.stability.balance import Balance, settle
 from railrules_api.domain.stability.lobes import Line, Shape
 from railrules_api.domain.stability.modes import half_shape
 from railrules_api.domain.stability.trace import Point, at, solve, trace
@@ -386,6 +386,36 @@ def test_refuses_when_the_solver_fails_between_points(monkeypatch: pytest.Monkey
     with pytest.raises(RefusedError) as caught:
         path_module._assemble(points, UNIT)  # noqa: SLF001
     assert caught.value.refusals[0].path == ("defect_half_length",)
+
+
+def test_a_turn_at_movements_lost_in_round_off_is_read_off_its_flat_neighbourhood() -> None:
+    """A defect of a fifth of an inch over eighty feet: the upper rise lies at some hundredths of a micrometre."""
+    data = inputs(shape=BuckleShape.THREE_LOBES, restraint=LongitudinalRestraint.THROUGHOUT)
+    slight: dict[str, Any] = {"defect_amplitude": 0.00535, "defect_half_length": 11.97, "curvature": 7.56e-5}
+    own: dict[str, Any] = {
+        "elastic_modulus": 1.57e11,
+        "second_moment": 2.416e-6,
+        "area": 0.004735,
+        "expansion_coefficient": 1.17e-5,
+    }
+    found = defect_path(**{**data, **slight, **own, "lateral_resistance": 2999.0, "longitudinal_stiffness": 361_900.0})
+    assert found.kind is PathKind.SNAP_THROUGH
+    assert found.upper is not None
+    assert found.upper.deflection < 1e-6
+    assert found.upper.temperature_rise == pytest.approx(max(p.temperature_rise for p in found.points), rel=1e-4)
+
+
+def test_a_path_lost_before_its_lower_rise_is_refused(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(
+        path_module, "trace", lambda crooked: [one for one in trace(crooked) if one.deflection < crooked.amplitude]
+    )
+    with pytest.raises(RefusedError) as caught:
+        path(restraint=LongitudinalRestraint.THROUGHOUT)
+    assert caught.value.refusals[0].path == ("longitudinal_stiffness",)
+
+
+def test_what_never_settles_is_no_equilibrium() -> None:
+    assert settle(line(inner=True), [1e-3], [Shape(0.1, 50.0, ())]) == [None]
 
 
 def test_a_path_ends_where_the_lone_lobe_cannot_be_found(monkeypatch: pytest.MonkeyPatch) -> None:

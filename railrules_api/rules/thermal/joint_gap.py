@@ -103,9 +103,9 @@ RULE = Rule(
     id="thermal.joint-gap",
     title="Gap at bolted joints by rail temperature",
     summary=(
-        "The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given, for the "
-        "rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close. Insulated joints "
-        "are left only as wide as the end post."
+        "The gap to leave between rails when laying jointed track: by a table, that of TI 850-02 unless another is given, for "
+        "the rail lengths that it lists, and by thermal expansion up to the temperature at which joints shall close. Insulated "
+        "joints are left only as wide as the end post."
     ),
     formulas=(
         Formula("table_gap", "row of the table for the rail length and the whole degree Fahrenheit", exact=False),
