@@ -297,6 +297,11 @@ RULE = Rule(
             exact=False,
         ),
         Formula(
+            "vertical_rise",
+            "as the lowest rise of one lobe, the track's weight for F, twice the second moment about the level axis for I",
+            exact=False,
+        ),
+        Formula(
             "lower_rise",
             "least of (P / (2 E A) + e) / alpha on the path of equilibria after its first maximum, P the force at the middle and "
             "e the strain taken up there: B w'''' + (P (w' + w0'))' = P / R - F sign(w); without a defect the lowest rise",
@@ -308,6 +313,7 @@ RULE = Rule(
     cites=(
         Cite("hobbs-1984", "form of the constant-resistance modes; constants derived here", "from-memory"),
         Cite("kerr-1978", "lateral modes of straight track", "from-memory"),
+        Cite("kerr-el-aini-1978", "buckling upwards; the title is known, the text was not read", "from-memory"),
         Cite("fra-ord-13-16", "appendix A, p. A-7: misalignment and longitudinal stiffness", "published"),
         Cite("uic-720", "allowed rise by the difference of upper and lower rise", "from-memory"),
     ),
