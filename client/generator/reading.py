@@ -164,9 +164,14 @@ def _named(path: str, method: str, verb: str) -> tuple[str, str]:
     return words[0], "list" if method == "get" else verb
 
 
+def _component_of(schema: Tree) -> str | None:
+    """Return the component that a form is of, or each of its lines."""
+    return reference(schema) or reference(schema.get("contentSchema", {}))
+
+
 def _answers(operation: Tree) -> tuple[Answer, ...]:
     content: Tree = operation["responses"]["200"].get("content", {})
-    forms = [Answer(media_type, reference(form.get("schema", {}))) for media_type, form in content.items()]
+    forms = [Answer(media_type, _component_of(form.get("schema", {}))) for media_type, form in content.items()]
     # JSON goes by the plain name; the other forms by a suffix
     return tuple(sorted(forms, key=lambda form: form.media_type != _JSON))
 

@@ -186,9 +186,17 @@ def _content(operation: Operation, names: dict[str, str], example: Any) -> dict[
     content: dict[str, Any] = {}
     for media_type in operation.media_types:
         if operation.lines is not None and media_type == operation.lines.media_type:
+            lines = {
+                "type": "string",
+                "maxLength": LARGEST_FORM,
+                "pattern": r"^(\{.*\}\n)+$",
+                "description": "Lines of JSON, each of the schema of the content.",
+                "contentMediaType": media_type,
+                "contentSchema": {"$ref": names[operation.lines.line.__name__]},
+            }
             content[media_type] = {
-                "schema": {"$ref": names[operation.lines.line.__name__]},
-                "examples": {"worked": {"summary": "A line while the job is worked", "value": operation.lines.example}},
+                "schema": lines,
+                "examples": {"worked": {"summary": "Progress, and how it ended", "value": operation.lines.example}},
             }
         elif operation.answer is not None and media_type.endswith("json"):
             content[media_type] = {"schema": {"$ref": names[operation.answer.__name__]}}

@@ -63,13 +63,13 @@ class Lines:
     Attributes:
         media_type: of the form.
         line: schema of a line.
-        example: a line.
+        example: some lines.
         begin: binds what was asked; returns the work, which is told whom to tell and returns the last line.
     """
 
     media_type: str
     line: StructType
-    example: Mapping[str, Any]
+    example: str
     begin: Callable[[Service, Asked], Callable[[Tell], bytes]]
 
 

@@ -40,7 +40,8 @@ _LOG = logging.getLogger("railrules")
 
 EVERY: Final = 0.2
 """Seconds between two lines of progress."""
-EXAMPLE: Final = {"progress": {"stage": "segments", "done": 1132, "of": 5000}}
+_GIVEN_UP: Final = ProblemError(503, "the service has given this answer up: it took too long, or the service is about to stop")
+EXAMPLE: Final = '{"progress":{"stage":"segments","done":1132,"of":5000}}\n{"problem":' + _GIVEN_UP.body().decode() + "}\n"
 _PIECE: Final = 256 * 1024
 """Bytes of a long answer that are handed on at once."""
 _MOST: Final = 2**31
@@ -181,8 +182,7 @@ async def send_lines(work: Work, receive: Receive, send: Send, *, coded: bool = 
             await give(last[first : first + _PIECE])
         await give(b"", more=False)
     except asyncio.CancelledError:
-        detail = "the service has given this answer up: it took too long, or the service is about to stop"
-        await give(b'{"problem":%b}\n' % ProblemError(503, detail).body(), more=False)
+        await give(b'{"problem":%b}\n' % _GIVEN_UP.body(), more=False)
         raise
     finally:
         gone.cancel()
