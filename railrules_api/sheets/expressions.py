@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
 FUNCTIONS: Final[dict[str, Callable[..., float]]] = {
     "abs": abs,
+    "atan": math.atan,
     "ceil": round_up,  # as orders are rounded: float noise above a whole number does not cost one more
     "cos": math.cos,
     "exp": math.exp,

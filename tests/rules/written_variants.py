@@ -91,6 +91,10 @@ VARIANTS: list[tuple[str, dict[str, Any]]] = [
         "rail_added": q(1, "in"), "disturbed_length": None, "inward_shift": q(1, "in"), "radius": q(1000, "ft"), "degree": None}),
     ("thermal.neutral-temperature", {"neutral_temperature": None, "measured_gap": None, "parts": [
         {"length": q(400, "ft"), "neutral_temperature": q(90, "degF")}]}),
+    ("quantities.plate-pins", {"pin": None, "per_keg": 300}),
+    ("quantities.plate-pins", {"pin": None}),
+    ("strength.turnout-radius", {"switch_point_length": q(16.5, "ft")}),
+    ("strength.turnout-radius", {"switch_point_length": None}),
     ("thermal.break-gap", BILINEAR),
     ("thermal.break-gap", {**BILINEAR, "gap_limit": q(0.04, "in"), "stiffness": q(200, "lbf_per_in2")}),
     ("thermal.break-gap", {**BILINEAR, "rail_temperature": q(110, "degF")}),

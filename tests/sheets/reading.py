@@ -115,6 +115,7 @@ def _ceil(value: float) -> int:
 def value_of(expression: str) -> float:
     """Do a sum."""
     names = {
+        "atan": math.atan,
         "sqrt": math.sqrt,
         "ceil": _ceil,
         "exp": math.exp,

@@ -178,6 +178,11 @@ def _pinned(given: plate_pins.PlatePinsInput, found: plate_pins.PlatePinsResult)
     yield on_wood(given.tie_kind, Written(" + ".join(parts), numbers, count(found.ties_pinned)))
 
 
+def _kegs(given: plate_pins.PlatePinsInput, found: plate_pins.PlatePinsResult) -> Iterator[Written]:
+    if found.kegs is not None and given.per_keg is not None:
+        yield Written("n / c", {"n": count(found.pins), "c": count(given.per_keg)}, count(found.kegs))
+
+
 # ---------------------------------------------------------------- anchors
 
 
@@ -277,6 +282,7 @@ WAYS: Final[dict[tuple[str, str], Way]] = {
     ("quantities.tie-plugs", "seats"): _plug_seats,
     ("quantities.tie-plugs", "hole_volume"): _hole,
     ("quantities.plate-pins", "ties_pinned"): _pinned,
+    ("quantities.plate-pins", "kegs"): _kegs,
     ("quantities.preservative", "seats"): _adzed_seats,
     ("quantities.anchors", "anchors_forward"): _forward,
     ("quantities.anchors", "anchors_back_up"): _back_up,

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     from railrules_api.rules.sections import compatibility
     from railrules_api.rules.sections.section_records import SectionFigures, SectionPropertiesInput, SectionPropertiesResult
-    from railrules_api.rules.strength import hauling_curve, regulation
+    from railrules_api.rules.strength import hauling_curve, regulation, turnout_radius
     from railrules_api.rules.strength.bending_fields import VerticalBendingInput, VerticalBendingResult
     from railrules_api.rules.written.terms import Numbers, Way
 
@@ -245,6 +245,20 @@ def _welded(given: regulation.TrackJointsInput, found: regulation.TrackJointsRes
     yield read(length(given.rail_length), note, "length of the rail")
 
 
+def _frog(given: turnout_radius.TurnoutRadiusInput, found: turnout_radius.TurnoutRadiusResult) -> Iterator[Written]:
+    yield Written("2 * atan(1 / (2 * N))", {"N": count(given.turnout_number)}, Amount(found.frog_angle, Kind.ANGLE))
+
+
+def _switch(given: turnout_radius.TurnoutRadiusInput, found: turnout_radius.TurnoutRadiusResult) -> Iterator[Written]:
+    if given.switch_point_length is None:
+        yield read(count(found.switch_sine), "the switch is taken not to turn")
+        return
+    numbers = {
+        "h": small(given.heel_spread), "t": small(given.point_thickness), "a": length(given.switch_point_length),
+    }  # fmt: skip
+    yield Written("(h - t) / a", numbers, count(found.switch_sine))
+
+
 WAYS: Final[dict[tuple[str, str], Way]] = {
     ("sections.properties", "section 1"): _integrals,
     ("sections.properties", "section 2"): _moments,
@@ -262,5 +276,7 @@ WAYS: Final[dict[tuple[str, str], Way]] = {
     ("strength.hauling-curve", "moment"): _sideways,
     ("strength.hauling-curve", "rack_versine"): _versine,
     ("strength.hauling-curve", "angle"): _angle,
+    ("strength.turnout-radius", "frog_angle"): _frog,
+    ("strength.turnout-radius", "switch_sine"): _switch,
     ("regulation.track-joints", "continuous_welded_rail"): _welded,
 }

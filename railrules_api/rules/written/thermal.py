@@ -282,7 +282,7 @@ def radius_written(radius: float | None, degree: float | None, result: float) ->
 def _table_gap(given: joint_gap.JointGapInput, found: joint_gap.JointGapResult) -> Iterator[Written]:
     if found.table_gap is not None:
         reading = math.floor(words.fahrenheit(given.rail_temperature) + 0.5 + 1e-9)
-        yield read(small(found.table_gap), f"table 9-2, row {found.table_row}; rail at {reading} °F")
+        yield read(small(found.table_gap), f"row {found.table_row}; rail at {reading} °F")
 
 
 WAYS: Final[dict[tuple[str, str], Way]] = {
