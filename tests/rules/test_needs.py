@@ -18,6 +18,7 @@ def bare() -> Tree:
     """Return the demo without what its checks rest on."""
     job = demo_job()
     del job["stability"], job["provisions"], job["supply"]["joints"], job["temperatures"]["laying_rail"]
+    del job["supply"]["way"]["yield_share"], job["supply"]["way"]["end_clearance"]
     job["supply"]["fixed_tie_in"] = "joint"
     for segment in job["segments"]:
         for name in ("track_class", "sound_ties", "sound_ties_in_curves"):
@@ -45,6 +46,8 @@ VALUES: dict[str, Any] = {
     "later_adjustment": True,
     "anchored_at_turnouts": True,
     "torch_cut": False,
+    "yield_share": 0.6,
+    "end_clearance": {"value": 2, "unit": "ft"},
     "joints_welded_after": {"value": 30, "unit": "d"},
     "special_bolts_in_rail": 3,
     "room_to_close": {"value": 1, "unit": "in"},
@@ -91,6 +94,7 @@ def test_rail_laid_cold_asks_for_the_provision(service: Service) -> None:
 def test_a_joint_that_may_still_be_welded_asks_for_any_of_the_ways(service: Service) -> None:
     job = demo_job()
     del job["supply"]["joints"]
+    del job["supply"]["way"]["yield_share"], job["supply"]["way"]["end_clearance"]
     job["supply"]["fixed_tie_in"] = "joint"
     for segment in job["segments"]:
         segment["new"] |= {"elastic_fasteners": True}  # what holds such rail is not for a count of anchors to say

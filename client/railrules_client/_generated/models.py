@@ -5049,6 +5049,7 @@ class RailPlan(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
         joints: Joints left in it, where there are any.
         layout: Every piece and field weld by station.
         trains: Train loads.
+        way: Strings at the sharpest place of their way, where the job tells of it.
     """
 
     of: str
@@ -5056,6 +5057,7 @@ class RailPlan(Answered, frozen=True, kw_only=True, repr_omit_defaults=True):
     joints: ClosingJointsResult | UnsetType = UNSET
     layout: StringLayoutResult
     trains: TrainLoadsResult
+    way: HaulingCurveResult | UnsetType = UNSET
 
 
 class RailRun(Struct, frozen=True, kw_only=True, omit_defaults=True):
@@ -7260,6 +7262,86 @@ class StringLength(Struct, frozen=True, kw_only=True, omit_defaults=True):
         measured(self, {"length": Length.of})
 
 
+class StringWay(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """The sharpest place on the way of the rail train, and the racks on which it carries the strings.
+
+    Attributes:
+        clamped_at: Where along the string it is clamped to the train.
+        rack_spacing: Distance of racks along the train.
+        rack_offset: Distance of the outermost string from the middle of the track.
+        facing_ends: Free ends that face each other in a rack: 1 against a stop, 2 string against string. At least 1, at
+            most 2.
+        turnout: Row of the catalogue table `turnouts` that supplies what is not given here. Not empty, at most 80
+            characters.
+        radius: Radius of the sharpest curve; give this, the degree, a turnout, or a turnout number.
+        degree: Its degree, by 100-ft chord.
+        turnout_number: Number of the frog of the sharpest turnout, where the list of turnouts has none such; the
+            sharpest closure curve that a straight switch can lead to is answered for. At least 2, at most 100.
+        gauge: Gauge of track.
+        heel_spread: Distance of the gage lines at the heel of the switch.
+        frog_toe_spread: Distance of the gage lines at the toe of the frog.
+        turn_angle: Angle that the curve turns through; without it longer than the string.
+        end_clearance: Clearance at the ends on tangent.
+        yield_strength: Yield strength of the rail steel.
+        yield_share: Share of the yield strength that hauling may use; the house's own. At least 0.01, at most 1.
+    """
+
+    clamped_at: Literal["end", "middle"]
+    rack_spacing: Length
+    rack_offset: Length
+    facing_ends: int
+    turnout: str | UnsetType = UNSET
+    radius: Length | UnsetType = UNSET
+    degree: Angle | UnsetType = UNSET
+    turnout_number: float | UnsetType = UNSET
+    gauge: Length | UnsetType = UNSET
+    heel_spread: Length | UnsetType = UNSET
+    frog_toe_spread: Length | UnsetType = UNSET
+    turn_angle: Angle | UnsetType = UNSET
+    end_clearance: Length | UnsetType = UNSET
+    yield_strength: Stress | UnsetType = UNSET
+    yield_share: float | UnsetType = UNSET
+
+    if TYPE_CHECKING:
+
+        def __init__(
+            self,
+            *,
+            clamped_at: Literal["end", "middle"],
+            rack_spacing: Length | Measured,
+            rack_offset: Length | Measured,
+            facing_ends: int,
+            turnout: str | UnsetType = UNSET,
+            radius: Length | Measured | UnsetType = UNSET,
+            degree: Angle | Measured | UnsetType = UNSET,
+            turnout_number: float | UnsetType = UNSET,
+            gauge: Length | Measured | UnsetType = UNSET,
+            heel_spread: Length | Measured | UnsetType = UNSET,
+            frog_toe_spread: Length | Measured | UnsetType = UNSET,
+            turn_angle: Angle | Measured | UnsetType = UNSET,
+            end_clearance: Length | Measured | UnsetType = UNSET,
+            yield_strength: Stress | Measured | UnsetType = UNSET,
+            yield_share: float | UnsetType = UNSET,
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
+        measured(
+            self,
+            {
+                "rack_spacing": Length.of,
+                "rack_offset": Length.of,
+                "radius": Length.of,
+                "degree": Angle.of,
+                "gauge": Length.of,
+                "heel_spread": Length.of,
+                "frog_toe_spread": Length.of,
+                "turn_angle": Angle.of,
+                "end_clearance": Length.of,
+                "yield_strength": Stress.of,
+            },
+        )
+
+
 class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How the new rail is made, hauled and joined.
 
@@ -7292,6 +7374,7 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
         car_spacing: Length of one car over couplers.
         extra_cars: Cars that carry no rail: threader, power, buffer. At least 0, at most 100.
         unloaded_at_once: Strings unloaded side by side. At least 1, at most 2.
+        way: Sharpest place on the way of the strings; left out: their bending on the way is not checked.
     """
 
     string: WeldedString
@@ -7320,6 +7403,7 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
     car_spacing: Length | UnsetType = UNSET
     extra_cars: int | UnsetType = UNSET
     unloaded_at_once: int | UnsetType = UNSET
+    way: StringWay | UnsetType = UNSET
 
     if TYPE_CHECKING:
 
@@ -7352,6 +7436,7 @@ class Supply(Struct, frozen=True, kw_only=True, omit_defaults=True, repr_omit_de
             car_spacing: Length | Measured | UnsetType = UNSET,
             extra_cars: int | UnsetType = UNSET,
             unloaded_at_once: int | UnsetType = UNSET,
+            way: StringWay | UnsetType = UNSET,
         ) -> None: ...
 
     def __post_init__(self) -> None:
@@ -9911,6 +9996,7 @@ __all__ = [
     "StringLayoutRequest",
     "StringLayoutResult",
     "StringLength",
+    "StringWay",
     "Supply",
     "TableRow",
     "TableWanted",

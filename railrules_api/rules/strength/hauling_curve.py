@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
-from typing import Annotated, Final, Literal
+from typing import Annotated, Final
 
 from railrules_api.domain.amounts import SMALL, Amount
 from railrules_api.domain.errors import refuse
@@ -16,6 +15,19 @@ from railrules_api.rules.checks import Check, compare
 from railrules_api.rules.common import OWN_STANDARDS, ElasticModulus
 from railrules_api.rules.model import Caution, Cite, Formula, Rule
 from railrules_api.rules.radius import radius_from
+from railrules_api.rules.strength.hauling_fields import (
+    ClampedAt,
+    EndClearance,
+    FacingEnds,
+    RackOffset,
+    RackSpacing,
+    TurnAngle,
+    WayDegree,
+    WayRadius,
+    WayTurnoutNumber,
+    YieldShare,
+    YieldStrength,
+)
 from railrules_api.rules.strength.turnout_radius import FrogToeSpread, Gauge, HeelSpread, middle_radius
 
 _SECTION: Final = "rail-sections"
@@ -25,40 +37,13 @@ _SECTION: Final = "rail-sections"
 class HaulingCurveInput:
     """The sharpest curve of the way, the rail, the racks, the string."""
 
-    radius: Annotated[
-        float | None,
-        Field(
-            "Radius of the sharpest curve; give this, the degree, a turnout, or a turnout number.",
-            kind=Kind.LENGTH, at_least=10.0, at_most=1e6, taken=Taken("turnout", "turnouts", "radius"),
-        ),
-    ] = None  # fmt: skip
-    degree: Annotated[
-        float | None,
-        Field(
-            "Its degree, by 100-ft chord.",
-            kind=Kind.ANGLE, at_least=3e-5, at_most=math.pi, taken=Taken("turnout", "turnouts", "degree"),
-        ),
-    ] = None  # fmt: skip
-    turnout_number: Annotated[
-        float | None,
-        Field(
-            "Number of the frog of the sharpest turnout, where the list of turnouts has none such; the sharpest closure curve "
-            "that a straight switch can lead to is answered for.",
-            at_least=2.0, at_most=100.0,
-        ),
-    ] = None  # fmt: skip
+    radius: WayRadius = None
+    degree: WayDegree = None
+    turnout_number: WayTurnoutNumber = None
     gauge: Gauge
     heel_spread: HeelSpread
     frog_toe_spread: FrogToeSpread
-    turn_angle: Annotated[
-        float | None,
-        Field(
-            "Angle that the curve turns through; without it longer than the string.",
-            kind=Kind.ANGLE,
-            at_least=3e-5,
-            at_most=2 * math.pi,
-        ),
-    ] = None
+    turn_angle: TurnAngle = None
     elastic_modulus: ElasticModulus
     base_width: Annotated[
         float,
@@ -93,47 +78,14 @@ class HaulingCurveInput:
             taken=Taken("section", _SECTION, "second_moment_lateral"),
         ),
     ] = None
-    yield_strength: Annotated[
-        float,
-        Field(
-            "Yield strength of the rail steel.",
-            kind=Kind.STRESS,
-            symbol="Y",
-            at_least=1e3,
-            at_most=5e9,
-            default="rail-yield-strength",
-        ),
-    ]
-    yield_share: Annotated[
-        float | None, Field("Share of the yield strength that hauling may use; the house's own.", at_least=0.01, at_most=1.0)
-    ] = None
+    yield_strength: YieldStrength
+    yield_share: YieldShare = None
     string_length: Annotated[float, Field("Length of string.", kind=Kind.LENGTH, symbol="L", at_least=1e-3, at_most=1e4)]
-    clamped_at: Annotated[Literal["middle", "end"], Field("Where along the string it is clamped to the train.")]
-    rack_spacing: Annotated[
-        float, Field("Distance of racks along the train.", kind=Kind.LENGTH, symbol="a", at_least=1e-3, at_most=100.0)
-    ]
-    rack_offset: Annotated[
-        float,
-        Field(
-            "Distance of the outermost string from the middle of the track.",
-            kind=Kind.LENGTH,
-            symbol="y",
-            at_least=0.0,
-            at_most=5.0,
-        ),
-    ]
-    facing_ends: Annotated[
-        int,
-        Field(
-            "Free ends that face each other in a rack: 1 against a stop, 2 string against string.",
-            symbol="n",
-            at_least=1,
-            at_most=2,
-        ),
-    ]
-    end_clearance: Annotated[
-        float | None, Field("Clearance at the ends on tangent.", kind=Kind.LENGTH, at_least=0.0, at_most=100.0, answer=SMALL)
-    ] = None
+    clamped_at: ClampedAt
+    rack_spacing: RackSpacing
+    rack_offset: RackOffset
+    facing_ends: FacingEnds
+    end_clearance: EndClearance = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, Final
 
 from railrules_api.rules.quantities import anchor_reuse, closing_joints, joints, sound_ties, tie_plates
-from railrules_api.rules.strength import regulation
+from railrules_api.rules.strength import hauling_curve, regulation
 from railrules_api.rules.thermal import end_movement, temperature_range
 
 if TYPE_CHECKING:
@@ -30,6 +30,7 @@ OF_SEGMENT: Final[Mapping[str, Mapping[str, str]]] = {
 OF_JOB: Final[Mapping[str, Mapping[str, str]]] = {
     temperature_range.RULE.id: {"allowed_rise": "/stability"},
     end_movement.RULE.id: {"room_to_close": "/provisions/room_to_close", "room_to_open": "/provisions/room_to_open"},
+    hauling_curve.RULE.id: {"yield_share": "/supply/way/yield_share", "end_clearance": "/supply/way/end_clearance"},
     regulation.RULE.id: {
         "plan_in_force": "/provisions/plan_in_force",
         "record_kept": "/provisions/record_kept",

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, NamedTuple
 
-from railrules_api.domain.errors import below
+from railrules_api.domain.errors import below, refuse
 from railrules_api.domain.strings import KeepOut, string_length
 from railrules_api.rules.quantities import closing_joints, rail_supply, string_layout, train_loads
+from railrules_api.rules.strength.hauling_curve import HaulingCurveInput
 from railrules_api.rules.takeoff.parts import along_the_line, rail_of
 from railrules_api.rules.takeoff.rail_lines import runs_of
 
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from railrules_api.domain.strings import RailRun
     from railrules_api.domain.track import Curve
     from railrules_api.rules.takeoff.job import Job, NewTrack, Segment
+    from railrules_api.rules.takeoff.string_way import StringWay
     from railrules_api.rules.takeoff.supply import Supply
 
 
@@ -156,4 +158,43 @@ def trains_input(group: Group, supply: Supply, strings: int, length: float) -> t
         extra_cars=supply.extra_cars,
         unloaded_at_once=supply.unloaded_at_once,
         expansion=supply.string.expansion,
+    )
+
+
+def way_input(group: Group, job: Job, way: StringWay, string_length: float) -> HaulingCurveInput:
+    """Return the question to `strength.hauling-curve` for the strings of a group.
+
+    Args:
+        group: runs of one section.
+        job: the job.
+        way: of its rail trains.
+        string_length: of a string as made [m].
+
+    Raises:
+        RefusedError: nothing is known of the width of the rail's base, which is stressed most.
+    """
+    new = group.new
+    if new.base_width is None:
+        position = next(place for place, segment in enumerate(job.segments) if segment is group.segments[0])
+        reason = "needed for the bending of strings on their way"
+        raise refuse("segments", position, "new", "base_width", reason=reason, value=None)
+    return HaulingCurveInput(
+        radius=way.radius,
+        degree=way.degree,
+        turnout_number=way.turnout_number,
+        gauge=way.gauge,
+        heel_spread=way.heel_spread,
+        frog_toe_spread=way.frog_toe_spread,
+        turn_angle=way.turn_angle,
+        elastic_modulus=job.temperatures.elastic_modulus,
+        base_width=new.base_width,
+        second_moment_lateral=new.second_moment_lateral,
+        yield_strength=way.yield_strength,
+        yield_share=way.yield_share,
+        string_length=string_length,
+        clamped_at=way.clamped_at,
+        rack_spacing=way.rack_spacing,
+        rack_offset=way.rack_offset,
+        facing_ends=way.facing_ends,
+        end_clearance=way.end_clearance,
     )

@@ -21,6 +21,7 @@ from railrules_api.rules.quantities import (
 )
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.quantities.anchors import ZoneUsed
+from railrules_api.rules.strength import hauling_curve
 from railrules_api.rules.takeoff import (
     money,
     stability,
@@ -56,6 +57,9 @@ class RailPlan:
     joints: Annotated[closing_joints.ClosingJointsResult | None, Field("Joints left in it, where there are any.")] = None
     layout: Annotated[string_layout.StringLayoutResult, Field("Every piece and field weld by station.")]
     trains: Annotated[train_loads.TrainLoadsResult, Field("Train loads.")]
+    way: Annotated[
+        hauling_curve.HaulingCurveResult | None, Field("Strings at the sharpest place of their way, where the job tells of it.")
+    ] = None
 
 
 @lean

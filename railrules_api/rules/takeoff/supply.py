@@ -37,6 +37,7 @@ from railrules_api.rules.quantities.train_loads import (
     TrainMassLimit,
     UnloadedAtOnce,
 )
+from railrules_api.rules.takeoff.string_way import StringWay
 
 TieIn = Literal["weld", "compromise-weld", "joint", "compromise-joint"]
 
@@ -95,6 +96,10 @@ class Supply:
     car_spacing: CarSpacing
     extra_cars: ExtraCars
     unloaded_at_once: UnloadedAtOnce
+    way: Annotated[
+        StringWay | None,
+        Field("Sharpest place on the way of the strings; left out: their bending on the way is not checked."),
+    ] = None
 
 
 _ExtremeRail = Annotated[float, Field("Rail temperature.", kind=Kind.TEMPERATURE, at_least=173.15, at_most=373.15)]

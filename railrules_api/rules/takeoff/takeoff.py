@@ -26,7 +26,7 @@ from railrules_api.rules.quantities import (
 )
 from railrules_api.rules.quantities import work_plan as plan_rule
 from railrules_api.rules.sections import compatibility
-from railrules_api.rules.strength import regulation
+from railrules_api.rules.strength import hauling_curve, regulation
 from railrules_api.rules.takeoff import (
     anchor_reuse,
     hauling,
@@ -123,7 +123,12 @@ def _rail(group: rail.Group, job: Job, book: Book, tell: Tell | None) -> RailPla
         own = {segment.name for segment in group.segments}
         segments = [(position, segment) for position, segment in enumerate(job.segments) if segment.name in own]
         raise places.in_supply(error, group.runs, segments) from error
-    return RailPlan(of=of, supply=made, joints=joints, layout=laid, trains=hauled)
+    way = None
+    if supply.way is not None:
+        question = rail.way_input(group, job, supply.way, made.string_length)
+        with below("supply", "way"):
+            way = book.ask(hauling_curve.RULE, of, question)
+    return RailPlan(of=of, supply=made, joints=joints, layout=laid, trains=hauled, way=way)
 
 
 def _safety(
