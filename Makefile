@@ -37,7 +37,7 @@ resilience: $(STAMP)   ## workers killed, service stopped, twice its capacity of
 	$(BIN)/pytest -s tests/resilience/check_processes.py tests/resilience/check_overload.py tests/resilience/check_numbers.py
 
 FUZZ_RUNS ?= 1000000
-FUZZED ?= body header stream connection
+FUZZED ?= body header stream arrow connection
 fuzz:            ## each reader of what callers send against FUZZ_RUNS made-up inputs; atheris comes into an environment of its own
 	@test -x build/fuzz/bin/python || $(PYTHON) -m venv build/fuzz
 	build/fuzz/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --require-hashes --requirement requirements.lock

@@ -14,6 +14,7 @@ import struct
 from functools import cache
 from typing import TYPE_CHECKING, Any, Final
 
+from railrules_api.api.arrow_schema import only_column
 from railrules_api.api.calculations import Calculation, bind, worked
 from railrules_api.api.problems import ProblemError
 
@@ -151,18 +152,16 @@ class Stream:
         self._resource, self._service = resource, service
         try:
             self._messages = arrow.ipc.MessageReader.open_stream(arrow.PythonFile(incoming, mode="r"))
-            given = arrow.ipc.read_schema(self._messages.read_next_message())
-            texts = (arrow.string(), arrow.large_string(), arrow.binary(), arrow.large_binary())
-            good = given.names == [COLUMN] and given.field(0).type in texts
+            name, kind = only_column(self._messages.read_next_message().metadata.to_pybytes())
         except (*self._faults, StopIteration) as error:
             if isinstance(error, ConnectionError):
                 raise
             raise ProblemError(400, f"the body is no Arrow stream: {error}"[:300]) from error
-        if not good:
+        if name != COLUMN or not kind:
             raise ProblemError(
                 400, f"the stream has to have one column, {COLUMN!r}, of texts: each the JSON of a takeoff request"
             )
-        self._schema = given
+        self._schema = arrow.schema([(COLUMN, getattr(arrow, kind)())])
         self._sink = _Outgoing()
 
     def run(self) -> Iterator[bytes]:

@@ -10,7 +10,7 @@ import pytest
 from tests.fuzz import corpus
 from tests.fuzz.targets import TARGETS
 
-LEAST = {"body": 200, "header": 10, "stream": 4, "connection": 30}
+LEAST = {"body": 200, "header": 10, "stream": 4, "arrow": 8, "connection": 30}
 
 
 @pytest.mark.parametrize("name", TARGETS)
