@@ -105,6 +105,7 @@ VARIANTS: list[tuple[str, dict[str, Any]]] = [
     ("thermal.joint-gap", {"rail_length": q(39, "ft")}),
     ("thermal.joint-gap", {"rail_length": q(36, "ft")}),
     ("thermal.buckling", {"degree": q(9, "deg")}),
+    ("thermal.buckling", {"track_weight": q(200, "lbf_per_ft"), "second_moment": q(94.5, "in4")}),
     ("thermal.buckling", {"lateral_resistance": q(200, "lbf_per_in"), "margin": q(100, "delta_degF")}),
     ("thermal.buckling", {
         "stiffness": q(200, "lbf_per_in2"), "defect_amplitude": q(1.5, "in"), "defect_half_length": q(15, "ft")}),

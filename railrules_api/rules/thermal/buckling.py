@@ -71,13 +71,14 @@ def _answer(given: BucklingInput) -> BucklingResult:
     upper = None if path is None else _rise(path.upper)
     allowed, reason = _allowed(given, path, lower, upper)
     where = words.long_length(radius) if curved else ""
+    lifted = None if curved else vertical_state(given)
     return BucklingResult(
         available="yes",
         temperature_change=change,
         lowest_rise=None if straight is None else straight.temperature_rise,
         governing_mode=None if straight is None else straight.governing.mode,
         modes=() if straight is None else tuple(_mode(state) for state in straight.by_mode),
-        vertical_rise=None if curved else _vertical(given),
+        vertical_rise=None if lifted is None else lifted.temperature_rise,
         path_kind=None if path is None else _PATH_WORDS[path.kind],
         lower_rise=lower,
         upper_rise=upper,
@@ -161,7 +162,8 @@ def path_of(given: BucklingInput, curvature: float) -> stability.BucklingPath | 
     )
 
 
-def _vertical(given: BucklingInput) -> float | None:
+def vertical_state(given: BucklingInput) -> stability.BuckledState | None:
+    """Return the lowest state in which the track stands lifted off its bed; None where its weight is not given."""
     if given.track_weight is None or given.second_moment is None:
         return None
     return stability.lowest_vertical_rise(
@@ -171,7 +173,7 @@ def _vertical(given: BucklingInput) -> float | None:
         expansion_coefficient=given.expansion,
         track_weight=given.track_weight,
         longitudinal_resistance=2 * given.resistance,
-    ).temperature_rise
+    )
 
 
 def _allowed(

@@ -9,7 +9,7 @@ from railrules_api.domain import stability
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.kinds import Kind
 from railrules_api.rules.radius import radius_from
-from railrules_api.rules.thermal.buckling import path_of
+from railrules_api.rules.thermal.buckling import path_of, vertical_state
 from railrules_api.rules.written.terms import Written, count, length, read
 from railrules_api.rules.written.thermal import change, expansion
 
@@ -23,17 +23,17 @@ _TURNED: Final = 1e-6
 """Slope of the rise below which a state of the path is a turning point."""
 
 
-def _doubled(given: BucklingInput) -> Numbers:
+def _doubled(given: BucklingInput, second_moment: float) -> Numbers:
     """Return what both rails together have: I in bending, N lengthwise, R along the track."""
     return {
-        "I": Amount(2 * given.second_moment_lateral, Kind.SECOND_MOMENT),
+        "I": Amount(2 * second_moment, Kind.SECOND_MOMENT),
         "N": Amount(2 * given.elastic_modulus * given.area, Kind.FORCE),
         "R": Amount(2 * given.resistance, Kind.FORCE_PER_LENGTH),
     }
 
 
 def _both_rails(given: BucklingInput) -> Iterator[Written]:
-    both = _doubled(given)
+    both = _doubled(given, given.second_moment_lateral)
     modulus = Amount(given.elastic_modulus, Kind.STRESS)
     lateral = Amount(given.second_moment_lateral, Kind.SECOND_MOMENT)
     yield Written("2 * I_y", {"I_y": lateral}, both["I"], "both rails, I")
@@ -41,12 +41,12 @@ def _both_rails(given: BucklingInput) -> Iterator[Written]:
     yield Written("2 * r", {"r": Amount(given.resistance, Kind.FORCE_PER_LENGTH)}, both["R"], "both rails, R")
 
 
-def _mode(given: BucklingInput, state: Mode) -> Iterator[Written]:
+def _mode(given: BucklingInput, state: Mode | stability.BuckledState, both: Numbers, resistance: float) -> Iterator[Written]:
     """Write the rise of one shape at the length found, and the condition that makes that length the one of least rise."""
-    constants, both = stability.mode_constants(state.mode), _doubled(given)
+    constants = stability.mode_constants(state.mode)
     of = f"{state.mode} lobe{'' if state.mode == 1 else 's'}"
     at, second = length(state.length), count(constants.feed_in)
-    lateral = Amount(given.lateral_resistance, Kind.FORCE_PER_LENGTH)
+    lateral = Amount(resistance, Kind.FORCE_PER_LENGTH)
     modulus, bending = Amount(given.elastic_modulus, Kind.STRESS), given.elastic_modulus * both["I"].value
     ratio = constants.feed_in * both["N"].value * (lateral.value / bending) ** 2 * at.value**5 / both["R"].value
     numbers: Numbers = {**both, "E": modulus, "k_2": second, "F": lateral, "L": at}
@@ -73,9 +73,16 @@ def _lowest(given: BucklingInput, found: BucklingResult) -> Iterator[Written]:
         return
     yield from _both_rails(given)
     for state in found.modes:
-        yield from _mode(given, state)
+        yield from _mode(given, state, _doubled(given, given.second_moment_lateral), given.lateral_resistance)
     rises = {f"d_{state.mode}": change(state.temperature_rise) for state in found.modes}
     yield Written(f"min({', '.join(rises)})", rises, change(found.lowest_rise), "least of the shapes")
+
+
+def _lifted(given: BucklingInput, found: BucklingResult) -> Iterator[Written]:
+    """Write the rise at which track stands lifted: one lobe, its weight in place of the lateral resistance."""
+    state = vertical_state(given)
+    if found.vertical_rise is not None and state is not None and given.second_moment is not None:
+        yield from _mode(given, state, _doubled(given, given.second_moment), given.track_weight or 0.0)
 
 
 def _turning(given: BucklingInput, found: BucklingResult, which: str) -> Iterator[Written]:
@@ -136,6 +143,7 @@ def _allowed(given: BucklingInput, found: BucklingResult) -> Iterator[Written]:
 
 WAYS: Final[dict[tuple[str, str], Way]] = {
     ("thermal.buckling", "lowest_rise"): _lowest,
+    ("thermal.buckling", "vertical_rise"): _lifted,
     ("thermal.buckling", "lower_rise"): lambda given, found: _turning(given, found, "lower"),
     ("thermal.buckling", "upper_rise"): lambda given, found: _turning(given, found, "upper"),
     ("thermal.buckling", "allowed_rise"): _allowed,
