@@ -16,7 +16,6 @@ from railrules_api.domain.layout import SLACK
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from railrules_api.domain.runs import Cut
     from railrules_api.domain.strings import Rail
 
 WHOLE = 10 * SLACK
@@ -49,20 +48,6 @@ class _Left(NamedTuple):
     length: float
     string: int
     at: float
-
-
-def wanted(cuts: Sequence[Cut], string: float) -> list[Wanted]:
-    """Return the pieces of some runs in the order of their begins, left rail first."""
-    uncut = string - WHOLE
-    found: list[Wanted] = []
-    for cut in cuts:
-        places, last = cut.places, len(cut.steel) - 1
-        for index, steel in enumerate(cut.steel):
-            whole = steel >= uncut
-            length = string if whole else steel
-            found.append(Wanted(places[index], cut.run.rail, places[index + 1], length, whole, not whole and index == last))
-    found.sort()
-    return found
 
 
 def strings_for(

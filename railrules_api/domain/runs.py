@@ -21,7 +21,7 @@ from contextlib import suppress
 from itertools import pairwise
 from typing import TYPE_CHECKING, Final, Literal, NamedTuple
 
-from railrules_api.domain.coming_off import WHOLE, Wanted, strings_for, wanted
+from railrules_api.domain.coming_off import WHOLE, Wanted, strings_for
 from railrules_api.domain.errors import RefusedError, refuse
 from railrules_api.domain.layout import SLACK, weld_places
 from railrules_api.domain.progress import told
@@ -293,6 +293,20 @@ def short_pieces(cuts: Sequence[Cut], string: float) -> list[float]:
 def _rank(cuts: Sequence[Cut], string: float) -> tuple[int, int]:
     """Return the number of pieces and how many of them are cut."""
     return sum(len(cut.steel) for cut in cuts), len(short_pieces(cuts, string))
+
+
+def wanted(cuts: Sequence[Cut], string: float) -> list[Wanted]:
+    """Return the pieces of some runs in the order of their begins, left rail first."""
+    uncut = string - WHOLE
+    found: list[Wanted] = []
+    for cut in cuts:
+        places, last = cut.places, len(cut.steel) - 1
+        for index, steel in enumerate(cut.steel):
+            whole = steel >= uncut
+            length = string if whole else steel
+            found.append(Wanted(places[index], cut.run.rail, places[index + 1], length, whole, not whole and index == last))
+    found.sort()
+    return found
 
 
 def closings_of(runs: Sequence[Run]) -> list[Closed]:
