@@ -93,7 +93,7 @@ def _symbols(record: Any) -> dict[str, Any]:
 def test_formula_texts_say_what_the_function_does(case: dict[str, Any], service: Service) -> None:
     import json  # noqa: PLC0415
 
-    from railrules_api.api.calculations import bind  # noqa: PLC0415
+    from railrules_api.api.replying import bind  # noqa: PLC0415
     from railrules_api.api.resources import calculation_of  # noqa: PLC0415
 
     rule = BY_ID[case["rule"]]

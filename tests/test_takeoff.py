@@ -12,7 +12,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from railrules_api.api.calculations import bind, worked
+from railrules_api.api.replying import bind, worked
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
 from railrules_api.rules.model import Working

@@ -15,8 +15,9 @@ from functools import cache
 from typing import TYPE_CHECKING, Any, Final
 
 from railrules_api.api.arrow_schema import only_column
-from railrules_api.api.calculations import Calculation, bind, worked
+from railrules_api.api.calculations import Calculation
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import bind, worked
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator

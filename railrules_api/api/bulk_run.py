@@ -14,9 +14,10 @@ import msgspec
 from msgspec import UNSET, Meta, UnsetType
 
 from railrules_api.api.answering import amount_answer
-from railrules_api.api.calculations import Calculation, answer, bind, worked
+from railrules_api.api.calculations import Calculation
 from railrules_api.api.envelope import Versions
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import answer, bind, worked
 from railrules_api.api.wire import amount_type
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.errors import RefusedError

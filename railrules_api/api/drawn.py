@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from railrules_api.api.calculations import bind, worked
 from railrules_api.api.operations import Parameter, Reply
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import bind, worked
 from railrules_api.domain.errors import RefusedError
 from railrules_api.drawing import registry
 from railrules_api.drawing.registry import DRAWINGS, JOB_DRAWINGS

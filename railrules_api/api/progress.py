@@ -18,9 +18,9 @@ from litestar.response.base import ASGIResponse
 from msgspec import UNSET, Meta, UnsetType
 
 from railrules_api.api import bulk
-from railrules_api.api.calculations import answer_struct, bind
 from railrules_api.api.envelope import Problem
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import answer_struct, bind
 
 if TYPE_CHECKING:
     from collections.abc import Callable

@@ -11,9 +11,10 @@ from msgspec import Meta
 from railrules_api.api import bulk, csv_form, drawn, idempotency, profile_pages, progress, sheet_form
 from railrules_api.api import catalogue_pages as pages
 from railrules_api.api import registry_pages as registry
-from railrules_api.api.calculations import answer, answer_csv, answer_on_paper, calculation
+from railrules_api.api.calculations import calculation
 from railrules_api.api.envelope import Versions
 from railrules_api.api.operations import Asked, Lines, Operation, Parameter, Reply
+from railrules_api.api.replying import answer, answer_csv, answer_on_paper
 from railrules_api.api.wire import PLAIN_TEXT
 from railrules_api.rules.registry import RESOURCES
 from railrules_api.rules.sections import properties

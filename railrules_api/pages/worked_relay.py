@@ -6,7 +6,7 @@ from html import escape
 from string import Template
 from typing import TYPE_CHECKING, Any
 
-from railrules_api.api.calculations import bind, worked
+from railrules_api.api.replying import bind, worked
 from railrules_api.api.resources import calculation_of
 from railrules_api.domain.kinds import Kind
 from railrules_api.drawing import track_chart

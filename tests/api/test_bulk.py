@@ -22,7 +22,7 @@ from hypothesis import strategies as st
 from railrules_api.api.app import create_app
 from railrules_api.api.bulk import MEDIA_TYPE, PATH
 from railrules_api.api.bulk_run import LONGEST_LINE, Lines, Run
-from railrules_api.api.calculations import answer
+from railrules_api.api.replying import answer
 from railrules_api.api.resources import calculation_of
 from railrules_api.app import sample
 from railrules_api.domain.exact_sum import ExactSum

@@ -8,9 +8,9 @@ from typing import Any
 import pytest
 
 from railrules_api.api import kept
-from railrules_api.api.calculations import answer
 from railrules_api.api.operations import Asked, Reply
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import answer
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
 from railrules_api.app import sample

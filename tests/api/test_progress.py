@@ -14,8 +14,8 @@ import msgspec
 import pytest
 
 from railrules_api.api import progress
-from railrules_api.api.calculations import bind
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.app import sample
 from railrules_api.rules.takeoff.takeoff import take_off

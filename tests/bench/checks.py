@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
-from railrules_api.api.calculations import answer, answer_struct, bind
+from railrules_api.api.replying import answer, answer_struct, bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.domain.fields import slots_of
 from railrules_api.rules.registry import ALL

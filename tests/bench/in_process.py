@@ -13,9 +13,9 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 import msgspec
 
 from railrules_api.api.bulk_run import Lines, Run
-from railrules_api.api.calculations import answer, answer_struct, bind, worked
 from railrules_api.api.decoding import decode
 from railrules_api.api.examples import requests
+from railrules_api.api.replying import answer, answer_struct, bind, worked
 from railrules_api.api.resources import calculation_of, calculations, operations
 from railrules_api.app import sample
 from tests.bench import with_units

@@ -6,7 +6,7 @@ import json
 import os
 import sys
 
-from railrules_api.api.calculations import answer
+from railrules_api.api.replying import answer
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import start
 from railrules_api.app import sample

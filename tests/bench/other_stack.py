@@ -11,7 +11,7 @@ from msgspec import UNSET
 from pydantic import BaseModel, ConfigDict, Field, create_model
 
 from railrules_api.api.binding import Binding, Bound, binder_of
-from railrules_api.api.calculations import answer_struct
+from railrules_api.api.replying import answer_struct
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import start
 from railrules_api.units import System

@@ -7,7 +7,7 @@ import re
 from typing import TYPE_CHECKING, Any
 from xml.etree import ElementTree as ET
 
-from railrules_api.api.calculations import bind, worked
+from railrules_api.api.replying import bind, worked
 from railrules_api.api.resources import calculation_of
 from tests.support.demo import demo_job
 

@@ -11,9 +11,10 @@ from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from railrules_api.api import bulk, bulk_run, coding, headers
-from railrules_api.api.calculations import Calculation, bind, worked
+from railrules_api.api.calculations import Calculation
 from railrules_api.api.edge import request_id_of, traceparent_of
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import bind, worked
 from railrules_api.api.resources import calculation_of
 from railrules_api.app.serving import keys
 from railrules_api.app.serving.board import Board

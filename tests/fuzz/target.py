@@ -8,9 +8,9 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
-from railrules_api.api.calculations import bind
 from railrules_api.api.envelope import Problem
 from railrules_api.api.problems import ProblemError
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculations
 from railrules_api.api.service import Service, start
 from tests.hostile.extremes import examples

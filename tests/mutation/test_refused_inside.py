@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from railrules_api.api.calculations import bind
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.domain import bending
 from railrules_api.domain.anchoring import check_pattern

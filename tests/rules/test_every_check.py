@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 
-from railrules_api.api.calculations import bind
 from railrules_api.api.examples import requests
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of, calculations
 from railrules_api.api.service import Service
 from railrules_api.domain.fields import slots_of

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from railrules_api.api.calculations import bind
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
 from railrules_api.rules.takeoff import takeoff

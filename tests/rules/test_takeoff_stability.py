@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from railrules_api.api.calculations import bind
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
 from railrules_api.domain.errors import RefusedError

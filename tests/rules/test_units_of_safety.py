@@ -11,7 +11,7 @@ from typing import Any
 
 import pytest
 
-from railrules_api.api.calculations import bind
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service
 from railrules_api.domain.amounts import Amount

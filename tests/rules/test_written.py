@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from railrules_api.api.calculations import bind
 from railrules_api.api.examples import requests
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of, calculations, operations
 from railrules_api.domain.amounts import Amount
 from railrules_api.domain.kinds import Kind

@@ -11,7 +11,7 @@ from typing import Any
 
 import pytest
 
-from railrules_api.api.calculations import bind
+from railrules_api.api.replying import bind
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import Service, start
 from railrules_api.rules.takeoff.job import Job, JobFeature, Segment

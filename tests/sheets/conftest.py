@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from railrules_api.api.calculations import answer, answer_on_paper
 from railrules_api.api.examples import requests
+from railrules_api.api.replying import answer, answer_on_paper
 from railrules_api.api.resources import calculation_of, calculations, operations
 from tests.support.demo import demo_job
 

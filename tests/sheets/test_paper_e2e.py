@@ -98,7 +98,7 @@ def test_no_title_block_is_too_long_for_its_page(on_paper: Callable[..., bytes],
 
 _ONE = """
 import json, sys
-from railrules_api.api.calculations import answer_on_paper
+from railrules_api.api.replying import answer_on_paper
 from railrules_api.api.resources import calculation_of
 from railrules_api.api.service import start
 ask = calculation_of("thermal.break-gap")
