@@ -16,6 +16,9 @@ if TYPE_CHECKING:
     from litestar.testing import TestClient
 
 
+# a plugin for `make mutation`, whose tools are in an environment of their own
+collect_ignore = ["mutation/loop.py"]
+
 # how long an example takes is the machine's doing, and no test is about that
 settings.register_profile("untimed", deadline=None)
 settings.load_profile("untimed")

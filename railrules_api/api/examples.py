@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 
 _LONGEST_LIST = 2
 """Lists in an example answer are cut to this many items, so that the document stays readable."""
+_DIGITS = 10
+"""Digits of its numbers: in the last of those that the service sends, machines differ, and the document is to be the same on all."""
 _LIKE = {"createTakeoffs": "createTakeoff"}
 """Operations whose example is that of another one."""
 _FIRST_IDS = {"rail-sections": "136RE"}
@@ -48,11 +50,11 @@ def _shortened(value: Any) -> Any:  # noqa: ANN401  a JSON tree
         return {key: _shortened(item) for key, item in value.items()}
     if isinstance(value, list):
         return [_shortened(item) for item in value[:_LONGEST_LIST]]
-    return value
+    return float(f"{value:.{_DIGITS}g}") if isinstance(value, float) else value
 
 
 def worked_answer(service: Service, operation: Operation) -> Any:  # noqa: ANN401  a JSON tree
-    """Run an operation's example and return its answer, lists cut short; None where it has none."""
+    """Run an operation's example and return its answer, lists and numbers cut short; None where it has none."""
     if operation.answer is None:
         return None
     body = b""

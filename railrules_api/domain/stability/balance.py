@@ -117,13 +117,28 @@ def _newton(line: Line, decay: float, wanted: Array, unknowns: Array, among: Ind
             steps: Array = np.linalg.solve(state.change, -state.missed[:, :, None])[:, :, 0].astype(float, copy=False)
             points = state.moved.shape[1]
             now = now + _share(now, steps, points, line.lobes)[:, None] * steps
-            moved = np.max(np.abs(steps[:, :points]), axis=1) / np.max(np.abs(now[:, :points]), axis=1)
-            lone = slice(2 * points + _FORCE, None)
-            moved = np.maximum(moved, np.max(np.abs(steps[:, lone]) / np.abs(now[:, lone]), axis=1))
+            moved = _moved(line, now, steps, points)
         unknowns[left] = now
         settled[left[moved < _SETTLED]] = True
         left = left[(moved >= _SETTLED) & np.isfinite(moved)]
     return np.nonzero(settled)[0]
+
+
+def _moved(line: Line, now: Array, steps: Array, points: int) -> Array:
+    """Return by how much a step changes the bend at the middle, the force there and far off, and the length, as shares.
+
+    Nodes and the values at the points do not count: where a lobe is about to vanish its node is defeated by round-off and takes
+    the points beside it along, and nothing that is read off depends on either.
+    """
+    import numpy as np  # noqa: PLC0415
+
+    singles = 2 * points
+    own = slice(singles + _FORCE, singles + _FORCE + 2)
+    lone = np.max(np.abs(steps[:, own] / now[:, own]), axis=1)
+    bend = np.abs(steps[:, singles + _BEND] / now[:, singles + _BEND])
+    relief = np.abs(line.axial * steps[:, singles + _RELIEF] / now[:, singles + _FORCE])
+    moved: Array = np.maximum(np.maximum(lone, bend), relief)
+    return moved
 
 
 def _share(now: Array, steps: Array, points: int, lobes: int) -> Array:
