@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 _LONGEST_LIST = 2
 """Lists in an example answer are cut to this many items, so that the document stays readable."""
 _DIGITS = 10
-"""Digits of its numbers: in the last of those that the service sends, machines differ, and the document is to be the same on all."""
+"""Digits of its numbers: machines differ in the last that the service sends, and the document is to be the same on all."""
 _LIKE = {"createTakeoffs": "createTakeoff"}
 """Operations whose example is that of another one."""
 _FIRST_IDS = {"rail-sections": "136RE"}
