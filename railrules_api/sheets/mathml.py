@@ -135,8 +135,16 @@ class _Setter:
                 return [*self.parts(left), f'<mo form="infix">{self.times}</mo>{self.held(right, _PRODUCT)}']
             case ast.BinOp(left=left, op=ast.Add() | ast.Sub() as operator, right=right):
                 sign = "+" if isinstance(operator, ast.Add) else "−"
-                return [*self.parts(left), f'<mo form="infix">{sign}</mo>{self.held(right, _PRODUCT)}']
+                first, *others = self.factors(right)
+                return [*self.parts(left), f'<mo form="infix">{sign}</mo>{first}', *others]
         return [self.lead(node.id) if isinstance(node, ast.Name) and node.id in self.numbers else self.put(node)[0]]
+
+    def factors(self, node: ast.expr) -> list[str]:
+        """Set what follows a sign in parts: a product ends its line between its factors too."""
+        match node:
+            case ast.BinOp(left=left, op=ast.Mult(), right=right) if self._goes_on(left, ast.Mult):
+                return [*self.factors(left), f'<mo form="infix">{self.times}</mo>{self.held(right, _PRODUCT)}']
+        return [self.held(node, _PRODUCT)]
 
     def _goes_on(self, left: ast.expr, operator: type[ast.operator]) -> bool:
         """Tell whether the left side of a product needs no brackets."""
@@ -162,8 +170,8 @@ def expression(text: str, numbers: Mapping[str, Printed] | None = None) -> str:
 def in_parts(text: str, numbers: Mapping[str, Printed] | None = None, lead: str = "") -> str:
     """Return a formula text as `math` elements between which a line may end, since no browser breaks a formula itself.
 
-    >>> in_parts("a + b").count("<wbr>")
-    1
+    >>> in_parts("a + b * c").count("<wbr>")
+    2
     """
     first, *others = _Setter(numbers or {}).parts(tree_of(text))
     return "<wbr>".join(math(part) for part in (lead + first, *others))
