@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 Word = Annotated[str, Meta(max_length=200)]
 Sentence = Annotated[str, Meta(max_length=10_000)]
 CACHE = "public, max-age=3600, stale-while-revalidate=86400"
+_DRAWN = ("in", "mm")
 FOR_EVER = "public, max-age=31536000, immutable"
 _NO_HEADERS: Mapping[str, str] = MappingProxyType({})
 
@@ -74,6 +75,14 @@ def _place(provenance: Provenance, service: Service) -> Citation:
     return service.citation(provenance.source, provenance.where, provenance.status)
 
 
+def _answered_in(value: Value, system: System | None) -> tuple[str, str] | None:
+    """Return the units (US, SI) in which a value is told; None for the usual ones of its kind."""
+    if system is None:
+        return value.unit, value.unit
+    # what is drawn in inches or millimetres is read in them too, not in feet and metres
+    return _DRAWN if value.unit in (*_DRAWN, "cm") else None
+
+
 def _printed(value: Value, service: Service, system: System | None) -> PrintedValue:
     number: Any
     if value.kind is None:
@@ -81,10 +90,9 @@ def _printed(value: Value, service: Service, system: System | None) -> PrintedVa
     else:
         label = UNITS[value.kind][value.unit].label
         printed = f"{value.printed} {label}"
-        number = amount_answer(Amount(value.si, value.kind), system or "us", (value.unit, value.unit) if system is None else None)
-        if number.unit == value.unit:
-            # in the unit of print the number is that of print: 6 in, and not the 5.999999999999999 of the way through metres
-            number = type(number)(float(f"{number.value:.15g}"), number.unit)
+        number = amount_answer(Amount(value.si, value.kind), system or "us", _answered_in(value, system))
+        # as it would be printed: 6 in or 152.4 mm, and not the 5.999999999999999 of the way through metres
+        number = type(number)(float(f"{number.value:.15g}"), number.unit)
     return PrintedValue(printed, number, _place(value.provenance, service))
 
 
@@ -161,10 +169,24 @@ def number_asked(asked: Asked, name: str, unit: str) -> float | None:
 
 def _bound(asked: Asked, name: str, kind: Kind) -> float | None:
     """Return a query bound in SI, in the units that `units` names (US when it is left out)."""
-    codes = {Kind.MASS_PER_LENGTH: ("lb_per_yd", "kg_per_m"), Kind.LENGTH: ("in", "mm")}[kind]
+    codes = {Kind.MASS_PER_LENGTH: ("lb_per_yd", "kg_per_m"), Kind.LENGTH: _DRAWN}[kind]
     code = codes[1] if system_asked(asked) == "si" else codes[0]
     value = number_asked(asked, name, code)
     return None if value is None else UNITS[kind][code].to_si(value)
+
+
+def _range(asked: Asked, name: str, kind: Kind) -> tuple[float | None, float | None]:
+    """Return a range of the query in SI.
+
+    Raises:
+        ProblemError: it ends below its beginning (400).
+    """
+    lowest, highest = _bound(asked, f"{name}_from", kind), _bound(asked, f"{name}_to", kind)
+    if lowest is not None and highest is not None and lowest > highest:
+        raise ProblemError(
+            400, f"{name}_from={asked.query[f'{name}_from']!r} lies above {name}_to={asked.query[f'{name}_to']!r}"[:300]
+        )
+    return lowest, highest
 
 
 def _within(row: Row, column: str, lowest: float | None, highest: float | None) -> bool:
@@ -180,8 +202,7 @@ def table_reply(service: Service, table: Table, asked: Asked) -> Reply:
     rows = list(table.rows.values())
     if table.id == "rail-sections":
         standard = asked.query.get("standard", "").casefold()
-        mass = _bound(asked, "mass_from", Kind.MASS_PER_LENGTH), _bound(asked, "mass_to", Kind.MASS_PER_LENGTH)
-        base = _bound(asked, "base_from", Kind.LENGTH), _bound(asked, "base_to", Kind.LENGTH)
+        mass, base = _range(asked, "mass", Kind.MASS_PER_LENGTH), _range(asked, "base", Kind.LENGTH)
         rows = [
             row
             for row in rows

@@ -133,6 +133,16 @@ def test_without_the_library_dxf_is_not_acceptable(http: TestClient[Litestar], m
     assert "no library" in answer.json()["detail"]
 
 
+@pytest.mark.parametrize("name", ["115RE", "136RE", "136TW", "ASCE85", "60E1", "R65", "AS60"])
+def test_dxf_spans_the_height_and_the_base_of_its_section(name: str, http: TestClient[Litestar]) -> None:
+    ezdxf, boxes = importlib.import_module("ezdxf"), importlib.import_module("ezdxf.bbox")
+    document = ezdxf.read(io.StringIO(http.get(f"/v1/rail-sections/{name}/profile", headers={"accept": DXF}).text))
+    size = boxes.extents(document.modelspace(), fast=False).size
+    measures = read_profiles()[name].parameters
+    # millimetres
+    assert (size.x, size.y) == pytest.approx((1000 * measures.base_width, 1000 * measures.height), abs=1e-6)
+
+
 @pytest.mark.parametrize("path", [PROFILE, "/v1/rail-sections/136RE", "/v1/rail-sections?standard=AREMA", "/v1/spikes"])
 def test_an_address_with_the_version_is_kept_for_ever(path: str, http: TestClient[Litestar], service: Service) -> None:
     plain = http.get(path)

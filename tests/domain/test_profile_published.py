@@ -80,6 +80,8 @@ PRINTED: list[tuple[str, dict[str, str], dict[str, float], dict[str, float]]] = 
         {"area": 77.25, "neutral_axis": 79.23, "ix": 2930.0, "iy": 490.0},
         {"area": 0.3, "neutral_axis": 0.3, "ix": 0.3, "iy": 0.3},
     ),
+    # printed for 136RE, which this section is; in the catalogue they are converted
+    ("AS68", METRIC, {"area": 86.10, "neutral_axis": 85.1, "ix": 3950.0}, {"area": 0.3, "neutral_axis": 0.3, "ix": 0.3}),
     ("R50", METRIC, {"area": 65.99, "ix": 2011.0}, {"area": 0.2, "ix": 0.5}),
     ("R65", METRIC, {"area": 82.65, "neutral_axis": 81.3, "ix": 3540.0}, {"area": 0.2, "neutral_axis": 0.2, "ix": 0.3}),
     ("R75", METRIC, {"area": 95.04, "neutral_axis": 88.2, "ix": 4489.0}, {"area": 0.2, "neutral_axis": 0.2, "ix": 0.3}),
