@@ -50,7 +50,7 @@ def draw(given: BucklingInput, found: BucklingResult, system: System) -> str:
     xs = [0.0, *(x for x, _ in (*path, *states))]
     ys = [0.0, *(warm.from_si(rise) for rise in rises), *(y for _, y in (*path, *states))]
     plot = Plot.over(xs if max(xs) > 0.0 else [0.0, 1.0], ys, _BOX, 9)
-    parts = plot.axes(f"movement sideways at the middle, {length.label}", f"rise above neutral temperature, {warm.label}", most=9)
+    parts = plot.axes(f"movement sideways at the middle, {length.label}", f"rise above neutral temperature, {warm.label}")
     # the words of the lower line stand below it and those of the upper one above, so that the two never meet
     hot, allowed = found.temperature_change, found.allowed_rise
     cooler = allowed is not None and hot <= allowed

@@ -203,7 +203,7 @@ def _two(
         xs = [x for _, points in curves for x, _ in points]
         ys = [y for _, points in curves for _, y in points]
         plot = Plot.over(xs, [*ys, 0.0], box, 6)
-        parts += plot.axes(across, name, most=6)
+        parts += plot.axes(across, name)
         parts += [plot.curve(points, style) for style, points in curves]
     return parts
 

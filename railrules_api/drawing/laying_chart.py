@@ -42,7 +42,7 @@ def draw(given: LayingAdjustmentInput, found: LayingAdjustmentResult, system: Sy
     ys = [move(1.0, cold, longest), move(1.0, hot, longest)]
     plot = Plot.over([warm.from_si(cold), warm.from_si(hot)], ys, _BOX, 9)
     parts = _range(plot, given, system)
-    parts += plot.axes(f"rail temperature, {warm.label}", f"movement, lengthening upwards, {length.label}", most=9)
+    parts += plot.axes(f"rail temperature, {warm.label}", f"movement, lengthening upwards, {length.label}")
     for share, words, style in _MARKS:
         points = [(warm.from_si(t), move(share, t, given.string_length)) for t in (cold, hot)]
         parts.append(plot.curve(points, style))

@@ -16,10 +16,12 @@ def _tick(value: float) -> str:
 
 
 class Plot(NamedTuple):
-    """Two scales and the box they span on the sheet."""
+    """Two scales and the box they span on the sheet, and the numbers at their steps."""
 
     across: Scale
     up: Scale
+    across_steps: Sequence[float]
+    up_steps: Sequence[float]
 
     @classmethod
     def over(cls, xs: Sequence[float], ys: Sequence[float], box: tuple[float, float, float, float], most: int = 8) -> Plot:
@@ -33,7 +35,7 @@ class Plot(NamedTuple):
         """
         left, top, right, bottom = box
         across, up = round_steps(min(xs), max(xs), 10), round_steps(min(ys), max(ys), most)
-        return cls(Scale(across[0], across[-1], left, right), Scale(up[0], up[-1], bottom, top))
+        return cls(Scale(across[0], across[-1], left, right), Scale(up[0], up[-1], bottom, top), across, up)
 
     def place(self, x: float, y: float) -> tuple[float, float]:
         """Return where a pair of numbers stands on the sheet."""
@@ -65,14 +67,14 @@ class Plot(NamedTuple):
             text(across + shift, up + lift, words, "cell halo", anchor),
         ]
 
-    def axes(self, across: str, up: str, *, most: int = 8) -> list[str]:
+    def axes(self, across: str, up: str) -> list[str]:
         """Return grid, numbers and names of both axes, and the line of zero where it lies inside."""
         parts: list[str] = []
         left, right, bottom, top = self.across.start, self.across.stop, self.up.start, self.up.stop
-        for value in round_steps(self.across.low, self.across.high, 10):
+        for value in self.across_steps:
             x = self.across.at(value)
             parts += [line(x, bottom, x, top, "grid"), text(x, bottom + 4, _tick(value), "size", "middle")]
-        for value in round_steps(self.up.low, self.up.high, most):
+        for value in self.up_steps:
             y = self.up.at(value)
             parts += [line(left, y, right, y, "grid"), text(left - 1.6, y + 0.9, _tick(value), "size", "end")]
         parts += [line(left, bottom, right, bottom, "rule"), line(left, bottom, left, top, "rule")]

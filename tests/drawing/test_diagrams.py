@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import math
+import re
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
 from railrules_api.domain.slip import LAWS, Law, Restraint
 from railrules_api.drawing import buckling_path, end_diagram, laying_chart
+from railrules_api.drawing.plot import Plot
 from tests.drawing.drawn import SVG, answered, tree, words
 from tests.test_check_cases import cases
 
@@ -95,3 +97,15 @@ def test_the_gap_in_eighths_is_a_plain_fraction(service: Service) -> None:
     parts = [whole, *rest]
     total = sum(float(part) if "/" not in part else int(part.split("/")[0]) / int(part.split("/")[1]) for part in parts)
     assert abs(total) * 8 == abs(found.gap_eighths)
+
+
+@pytest.mark.parametrize(("low", "high"), [(-210.0, 57.0), (-2.18, 0.16), (0.0, 97.0), (-1.0, 1.0), (-249.0, 101.0), (3.0, 3.0)])
+def test_grid_and_numbers_of_an_axis_stay_within_its_box(low: float, high: float) -> None:
+    left, top, right, bottom = box = (28.0, 26.0, 250.0, 82.0)
+    plot = Plot.over([low, high], [low, high], box, 6)
+    root = tree(f'<svg xmlns="{SVG[1:-1]}">{"".join(plot.axes("a", "b"))}</svg>')
+    grid = [re.findall(r"[-\d.]+", line.get("d", "")) for line in root if line.get("class") == "grid"]
+    assert len(grid) == len(plot.across_steps) + len(plot.up_steps)
+    for x_from, y_from, x_to, y_to in grid:
+        assert all(left - 0.01 <= float(x) <= right + 0.01 for x in (x_from, x_to))
+        assert all(top - 0.01 <= float(y) <= bottom + 0.01 for y in (y_from, y_to))
