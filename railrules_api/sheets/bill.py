@@ -176,7 +176,7 @@ def bill(book: Book, material: Material, sheet: Page, decimals: int) -> str:
     """Write what is ordered; return the cell of the cost."""
     system = material.system
     about = "Grey cells may be changed: allowance, what a package holds, price. Orders, packages, mass and amount follow."
-    page = book.page("Bill", about, _total_columns(system, _BOUGHT), kept=3)
+    page = book.page("Bill", about, _total_columns(system, _BOUGHT), kept=3, widest=22)
     packaging = getattr(material.given, "packaging", ())
     sold = selling(material.orders, material.workings, material.terms, packaging)
     first = page.row

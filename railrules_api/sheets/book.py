@@ -6,6 +6,7 @@ import io
 import re
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
+from textwrap import wrap
 from typing import TYPE_CHECKING, Any, Final, Literal
 
 import xlsxwriter
@@ -172,7 +173,7 @@ class Book:
             length = self._write(page, position, column.kind, cell, self.strong if strong else self.plain)
             page.widths[position] = max(page.widths[position], min(length + 2, page.widest))
             if isinstance(cell, str):
-                longest = max(longest, -(-length // page.widest))
+                longest = max(longest, len(wrap(cell, page.widest)))
         if longest > 1:  # no program that opens the file need measure the text
             page.sheet.set_row(page.row, _LINE_HEIGHT * longest)
         page.row += 1

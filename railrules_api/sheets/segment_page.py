@@ -151,7 +151,7 @@ def segments(book: Book, material: Material) -> list[SegmentRow]:
         Column("Spikes at a rail", "whole"), Column("Notes", "text"),
     )  # fmt: skip
     about = "Grey cells may be changed: what is counted by ties follows, and what cannot says `ask again`. Checks do not follow."
-    page = book.page("Segments", about, columns, kept=2, widest=60)
+    page = book.page("Segments", about, columns, kept=2, widest=40)
     taken = "The parts of each segment that are worked, cut where curvature or anchoring changes; ties at origin + k * spacing."
     parts = book.page("Parts", taken, _part_columns(long), kept=2)
     rows: list[SegmentRow] = []

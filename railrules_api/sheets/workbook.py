@@ -83,7 +83,7 @@ def _checks(book: Book, material: Material) -> None:
         Column("Governed by, or needs", "text"), Column("Rule", "text"), Column("Place", "text"),
     )  # fmt: skip
     about = "The governing check first. A check that lacks an input is not passed."
-    page = book.page("Checks", about, columns, kept=2, widest=44)
+    page = book.page("Checks", about, columns, kept=2, widest=26)
     for of, rule, check, needs in checks_of(material):
         sign, word = VERDICTS[check.verdict]
         used: Cell = None
@@ -105,7 +105,7 @@ def _checks(book: Book, material: Material) -> None:
 def _defaults(book: Book, material: Material) -> None:
     heads = ("No.", "What", "Value", "From", "Name", "Source", "Place", "Status")
     about = "What stood in for what the request leaves open: D defaults of the rulebook, C values of the catalogue."
-    page = book.page("Defaults", about, [Column(head, "text") for head in heads], widest=44)
+    page = book.page("Defaults", about, [Column(head, "text") for head in heads], widest=28)
     for value in material.stood_in:
         place = value.place
         book.add(page, (value.number, value.about, value.value, value.origin, value.name, place.title, place.where, place.status))
