@@ -64,7 +64,10 @@ def needed(check: Check, needs: Sequence[str]) -> str:
 
 def _advice(check: Check, needs: Sequence[str]) -> str:
     if check.verdict == "not-checked":
-        return f"Needs {needed(check, needs)}."
+        lacks = needed(check, needs)
+        # an input is named; why a check cannot be made is told in a phrase
+        phrase = not needs and " " in check.governing
+        return f"{lacks[:1].upper()}{lacks[1:]}." if phrase else f"Needs {lacks}."
     return f"Would pass with {check.would_pass}." if check.would_pass else f"Governed by {check.governing.replace('_', ' ')}."
 
 

@@ -47,8 +47,10 @@ function checks(result, verdicts, caption) {
     const verdict = element("td", SIGNS[check.verdict], "verdict " + check.verdict);
     const named = element("td", title);
     if (places.length) named.append(element("div", places.join("; "), "soft small"));
-    const lacks = needs.join(" or ") || check.governing.replaceAll("_", " ");
-    const advice = check.verdict === "not-checked" ? "needs " + lacks : check.would_pass || "—";
+    // an input is named; why a check cannot be made is told in a phrase
+    const why = check.governing.includes(" ") ? check.governing : "needs " + check.governing.replaceAll("_", " ");
+    const lacks = needs.length ? "needs " + needs.join(" or ") : why;
+    const advice = check.verdict === "not-checked" ? lacks : check.would_pass || "—";
     return [verdict, named, quantity(check.demand), quantity(check.capacity), used, advice];
   });
   const heads = [["verdict"], ["check"], ["demand", "n"], ["capacity", "n"], ["used", "n"], ["would pass with"]];
