@@ -18,6 +18,7 @@ from railrules_api.api.service import start
 from railrules_api.domain.fields import slots_of
 from railrules_api.rules.registry import BY_ID
 from tests.hostile.extremes import examples, leaves_of, operation_of, replaced
+from tests.mutation.kept_sums import SUMS, sums
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -155,7 +156,7 @@ def refusals(service: Service, rule: str) -> Iterator[str]:
 def main() -> None:
     """Write the files."""
     service = start()
-    for file, lines in ((ANSWERS, answers), (REFUSALS, refusals)):
+    for file, lines in ((ANSWERS, answers), (REFUSALS, refusals), (SUMS, sums)):
         text = "".join(f"{line}\n" for rule in rules() for line in lines(service, rule))
         file.write_text(text, encoding="utf-8")
 

@@ -8,9 +8,10 @@ from typing import TYPE_CHECKING
 import pytest
 
 from tests.mutation.kept import ANSWERS, REFUSALS, answers, refusals, rules
+from tests.mutation.kept_sums import SUMS, sums
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable
     from pathlib import Path
 
     from railrules_api.api.service import Service
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
 ANEW = "if that is meant: python -m tests.mutation.kept, and a line in openapi/CHANGELOG.md"
 
 
-def compare(file: Path, rule: str, found: Iterator[str]) -> None:
+def compare(file: Path, rule: str, found: Iterable[str]) -> None:
     prefix = f'["{rule}",'
     kept = [line for line in file.read_text(encoding="utf-8").splitlines() if line.startswith(prefix)]
     for before, now in zip_longest(kept, found, fillvalue=""):
@@ -36,3 +37,8 @@ def test_answers(service: Service, rule: str) -> None:
 @pytest.mark.parametrize("rule", rules())
 def test_refusals(service: Service, rule: str) -> None:
     compare(REFUSALS, rule, refusals(service, rule))
+
+
+@pytest.mark.parametrize("rule", rules())
+def test_sums(service: Service, rule: str) -> None:
+    compare(SUMS, rule, sums(service, rule))

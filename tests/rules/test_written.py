@@ -19,7 +19,7 @@ from railrules_api.rules.takeoff.takeoff import take_off
 from railrules_api.rules.written import WAYS, way_of, written
 from railrules_api.rules.written.terms import added, count, weighted
 from railrules_api.sheets.expressions import evaluate, symbols_in
-from tests.rules.written_variants import VARIANTS
+from tests.rules.written_variants import VARIANTS, body_of
 from tests.support.demo import demo_job
 from tests.test_check_cases import cases, label
 
@@ -55,13 +55,6 @@ def test_what_is_written_comes_to_what_the_rule_answers(case: dict[str, Any], se
     rule = BY_ID[case["rule"]]
     given = bind(calculation_of(rule.id), json.dumps(case["inputs"]).encode(), service).given
     check(rule, given, rule.evaluate(given))
-
-
-def body_of(rule: str, changes: dict[str, Any]) -> dict[str, Any]:
-    """Return the worked request of a rule with something otherwise."""
-    ids = {operation.path: operation.id for operation in operations()}
-    path = next(resource.path for resource in calculations() if resource.rule.id == rule)
-    return {name: value for name, value in {**requests()[ids[path]], **changes}.items() if value is not None}
 
 
 @pytest.mark.parametrize(("rule", "changes"), VARIANTS, ids=[f"{rule} {place}" for place, (rule, _) in enumerate(VARIANTS)])

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
+from railrules_api.api.examples import requests
+from railrules_api.api.resources import calculations, operations
+
 TIES = {"ties": {"spacing": {"value": 19.5, "unit": "in"}}}
 
 
@@ -116,3 +119,10 @@ VARIANTS: list[tuple[str, dict[str, Any]]] = [
         "defect_amplitude": q(amplitude, "in"), "defect_half_length": q(15, "ft"), "margin_rule": "difference"})
       for amplitude in (1.0, 1.5, 2.0)),
 ]  # fmt: skip
+
+
+def body_of(rule: str, changes: dict[str, Any]) -> dict[str, Any]:
+    """Return the worked request of a rule with something otherwise."""
+    ids = {operation.path: operation.id for operation in operations()}
+    path = next(resource.path for resource in calculations() if resource.rule.id == rule)
+    return {name: value for name, value in {**requests()[ids[path]], **changes}.items() if value is not None}

@@ -119,6 +119,14 @@ def _beam(given: VerticalBendingInput, found: VerticalBendingResult) -> tuple[be
     ), wheels  # fmt: skip
 
 
+_AT_THE_WHEEL: Final = 1e-9
+"""Length [m] below which a place that was searched for is the wheel itself: what is left is the search's own noise."""
+
+
+def _greatest_at(place: float) -> str:
+    return f"greatest at {0.0 if abs(place) < _AT_THE_WHEEL else place:.6g} m"
+
+
 def _influence(given: VerticalBendingInput, found: VerticalBendingResult, place: float, one: str) -> tuple[str, Numbers, Amount]:
     """Return the sum over the wheels at a place, one term a wheel: its load, faded with its distance as the beam's shape is."""
     numbers: Numbers = {}
@@ -128,7 +136,7 @@ def _influence(given: VerticalBendingInput, found: VerticalBendingResult, place:
     for number, wheel in enumerate(given.wheels, 1):
         distance = abs(place - wheel.position)
         numbers[f"P_{number}"] = force(wheel.load)
-        if distance == 0.0:
+        if distance < _AT_THE_WHEEL:
             terms.append(f"P_{number}")
             total += wheel.load
             continue
@@ -145,7 +153,7 @@ def _influence(given: VerticalBendingInput, found: VerticalBendingResult, place:
 def _deflection(given: VerticalBendingInput, found: VerticalBendingResult) -> Iterator[Written]:
     place = _beam(given, found)[0].lowest.place
     text, numbers, total = _influence(given, found, place, "+")
-    yield Written(text, numbers, total, "sum W over the wheels", f"greatest at {place:.6g} m")
+    yield Written(text, numbers, total, "sum W over the wheels", _greatest_at(place))
     numbers = {
         "theta": count(found.speed_factor), "b": Amount(found.wave_number, Kind.CURVATURE),
         "u": Amount(found.track_modulus, Kind.FOUNDATION_MODULUS), "W": total,
@@ -156,7 +164,7 @@ def _deflection(given: VerticalBendingInput, found: VerticalBendingResult) -> It
 def _moment(given: VerticalBendingInput, found: VerticalBendingResult) -> Iterator[Written]:
     place = _beam(given, found)[0].sagging.place
     text, numbers, total = _influence(given, found, place, "-")
-    yield Written(text, numbers, total, "sum W over the wheels", f"greatest at {place:.6g} m")
+    yield Written(text, numbers, total, "sum W over the wheels", _greatest_at(place))
     numbers = {"theta": count(found.speed_factor), "b": Amount(found.wave_number, Kind.CURVATURE), "W": total}
     yield Written("theta / (4 * b) * W", numbers, Amount(found.moment, Kind.MOMENT), "at that place")
 
