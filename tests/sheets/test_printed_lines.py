@@ -8,8 +8,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from railrules_api.rules.registry import RESOURCES
-from tests.rules.test_written import body_of
-from tests.rules.written_variants import VARIANTS
+from tests.rules.written_variants import VARIANTS, body_of
 from tests.sheets.conftest import examples
 from tests.sheets.reading import Node, half_of, in_si, numbers_of, page_of, sum_of, unit_of, value_of
 from tests.test_check_cases import cases, label
