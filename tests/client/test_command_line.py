@@ -118,6 +118,18 @@ def test_check_is_good_where_every_check_holds(tmp_path: Path, capsys: pytest.Ca
     assert main(["check", str(job), "--strict"]) == CHECK_FAILS
 
 
+def test_an_open_check_tells_where_in_the_job_to_give_what_it_lacks(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    job = tmp_path / "job.toml"
+    job.write_text(SOUND)
+    for command in ("takeoff", "check"):
+        main([command, str(job)])
+        assert "needs /stability" in capsys.readouterr().out
+        main([command, str(DEMO)])
+        text = capsys.readouterr().out
+        assert "needs allowed rise" in text  # its stability is there, and one curve of it has no answer
+        assert "needs not available" not in text
+
+
 SOUND = """
 name = "invented line"
 [temperatures]

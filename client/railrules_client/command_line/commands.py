@@ -129,7 +129,7 @@ def check(arguments: argparse.Namespace) -> int:
                 item.of,
                 item.check.title,
                 "" if item.check.utilisation is msgspec.UNSET else f"{100 * item.check.utilisation:.0f} %",
-                f"needs {' or '.join(item.needs) or item.check.governing}"
+                report.lacking(item.needs, item.check.governing)
                 if item.check.verdict == "not-checked"
                 else item.check.would_pass,
             )

@@ -9,7 +9,7 @@ from railrules_client._units import label_of
 from railrules_client.tables import plain
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
 WIDTH = 118
 _HEADINGS = {
@@ -226,6 +226,13 @@ def _gathered(checks: list[dict[str, Any]]) -> Iterator[tuple[dict[str, Any], in
             yield item, more[key]
 
 
+def lacking(needs: Sequence[str], governing: str) -> str:
+    """Tell where in the job to give what a check lacks; else why it cannot be made, or which input of its rule is not known."""
+    if needs:
+        return f"needs {' or '.join(needs)}"
+    return governing if " " in governing else f"needs {governing.replace('_', ' ')}"
+
+
 def _checks(result: dict[str, Any]) -> Iterator[str]:
     for item, more in _gathered(result["checks"]):
         check = item["check"]
@@ -235,7 +242,7 @@ def _checks(result: dict[str, Any]) -> Iterator[str]:
         where = f" [{item['of']}{others}]" if item["of"] else ""
         yield _wrapped(f"{_VERDICTS[check['verdict']]}  {check['title']}{where}{demand}{use}. {item['rule']}; {check['place']}.")
         if check["verdict"] == "not-checked":
-            yield _wrapped(f"      needs: {check['governing']}.")
+            yield _wrapped(f"      {lacking(item['needs'], check['governing'])}.")
         elif check["would_pass"]:
             yield _wrapped(f"      would pass with {check['would_pass']}.")
 
