@@ -63,6 +63,21 @@ def test_the_second_rail_starts_with_the_cut_piece() -> None:
     assert len(found.offcuts) == 1
 
 
+def test_a_weld_keeps_clear_of_rail_that_begins_beyond_the_end_of_the_other() -> None:
+    """The stagger is 40 ft. Six feet beyond the end of the left rail begins the right: no weld stands 31 ft before that end."""
+    whole = layout_of(run("left", 0.0, 1000.0))[1].string_length / FT
+    end = whole + 31.0
+    found_at = []
+    for apart in (6.0, 41.0):
+        given, found = layout_of(run("left", 0.0, end), run("right", end + apart, end + 900.0), stagger=40 * FT)
+        verify(given, found)
+        first, weld, last = sorted(one.station / FT for one in found.welds if one.rail == "left")
+        assert (first, last) == (0.0, pytest.approx(end))
+        found_at.append(weld)
+    assert found_at[0] <= end + 6.0 - 40.0 + 1e-6
+    assert found_at[1] == pytest.approx(whole, abs=0.2)
+
+
 def test_a_left_over_is_laid_ahead_of_its_cut_and_the_answer_says_how_far() -> None:
     # closed by joints, a piece is as long as its run; the first and the last come out of one string
     runs = [run("left", *limits, "joint", "joint") for limits in ((0, 500), (2000, 3500), (6000, 6900))]
