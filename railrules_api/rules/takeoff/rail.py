@@ -17,9 +17,10 @@ if TYPE_CHECKING:
 
     from railrules_api.domain.strings import RailRun
     from railrules_api.domain.track import Curve
-    from railrules_api.rules.takeoff.job import Job, NewTrack, Segment
+    from railrules_api.rules.takeoff.job import Job, Segment
     from railrules_api.rules.takeoff.string_way import StringWay
     from railrules_api.rules.takeoff.supply import Supply
+    from railrules_api.rules.takeoff.tracks import NewTrack
 
 
 class Section(NamedTuple):
