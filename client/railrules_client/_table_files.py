@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from os import PathLike
 
     from railrules_client._columns import Cell, Column
+    from railrules_client._table_libraries import Function
 
 # a spreadsheet takes a cell that begins so for a formula; a quote in front keeps it text
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
@@ -36,10 +37,6 @@ def csv_text(columns: Sequence[Column]) -> str:
     writer.writerow([column.name for column in columns])
     writer.writerows([_csv(cell) for cell in row] for row in zip(*(column.cells for column in columns), strict=True))
     return sheet.getvalue()
-
-
-class _Function(Protocol):
-    def __call__(self, *arguments: object, **named: object) -> object: ...
 
 
 class _Sheet(Protocol):
@@ -82,7 +79,7 @@ def workbook(path: str | PathLike[str], tables: Mapping[str, Sequence[Column]]) 
     """
     library = importlib.import_module("xlsxwriter")
     Path(path).open("ab").close()  # the library tells a folder that is not there by an error of its own
-    book = cast("_Book", cast("_Function", library.Workbook)(str(path), {"strings_to_formulas": False, "strings_to_urls": False}))
+    book = cast("_Book", cast("Function", library.Workbook)(str(path), {"strings_to_formulas": False, "strings_to_urls": False}))
     bold = book.add_format({"bold": True, "bottom": 1})
     taken: set[str] = set()
     for name, columns in tables.items():

@@ -36,12 +36,16 @@ class _Polars(Protocol):
     def Series(self, name: str, values: object, dtype: object) -> object: ...  # noqa: N802
 
 
-class _Function(Protocol):
-    def __call__(self, *arguments: object, **named: object) -> object: ...
+class Function(Protocol):
+    """Something of a library that is called."""
+
+    def __call__(self, *arguments: object, **named: object) -> object:
+        """Call it."""
+        ...
 
 
 def _called(library: object, name: str, *arguments: object, **named: object) -> object:
-    return cast("_Function", getattr(library, name))(*arguments, **named)
+    return cast("Function", getattr(library, name))(*arguments, **named)
 
 
 def arrow(columns: Sequence[Column], requested_schema: object | None = None) -> object:
