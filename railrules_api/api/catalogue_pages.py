@@ -179,12 +179,12 @@ def _range(asked: Asked, name: str, kind: Kind) -> tuple[float | None, float | N
     """Return a range of the query in SI.
 
     Raises:
-        ProblemError: it ends below its beginning (400).
+        ProblemError: it ends below its beginning (422).
     """
     lowest, highest = _bound(asked, f"{name}_from", kind), _bound(asked, f"{name}_to", kind)
     if lowest is not None and highest is not None and lowest > highest:
         raise ProblemError(
-            400, f"{name}_from={asked.query[f'{name}_from']!r} lies above {name}_to={asked.query[f'{name}_to']!r}"[:300]
+            422, f"{name}_from={asked.query[f'{name}_from']!r} lies above {name}_to={asked.query[f'{name}_to']!r}"[:300]
         )
     return lowest, highest
 

@@ -138,6 +138,8 @@ class Asker:
         return await self.ask(gate, headers={"content-type": "text/plain"})
 
     async def _422(self, gate: Gate) -> Told:
+        if any(parameter.name == "mass_from" for parameter in self.operation.parameters):
+            return await ask_query(self, gate, "mass_from=140&mass_to=130")
         return await self.ask(gate, body=b'{"no_such": 1}') if self.operation.request else await self.ask(gate)
 
     async def _429(self, gate: Gate) -> Told:

@@ -4983,6 +4983,7 @@ class RailSectionsResource:
                 within 15 s and a body within 45 s (408).
             ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
                 is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
             TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
                 otherwise: A key opens 600 requests in 60 s (429).
             ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
@@ -12636,6 +12637,7 @@ class AsyncRailSectionsResource:
                 within 15 s and a body within 45 s (408).
             ProblemError: The address of the request is too long. Unless the operator says otherwise: A request target
                 is read up to 8,192 bytes (414).
+            RefusedError: The request is understood but its values are refused (422).
             TooManyRequestsError: Too many requests. Only where the operator asks for keys. Unless the operator says
                 otherwise: A key opens 600 requests in 60 s (429).
             ProblemError: The header of the request is too large. Unless the operator says otherwise: A header is read
