@@ -11,27 +11,27 @@ from typing import Any
 import pytest
 from openapi_spec_validator import OpenAPIV31SpecValidator
 
-from tests.contract import breaking
+from tests.contract import breaking, changes
 
-CASES = {**breaking.BREAKS, **breaking.HARMLESS}
+CASES = {**changes.BREAKS, **changes.HARMLESS}
 
 
 @pytest.fixture(scope="module")
 def reduced(document: dict[str, Any]) -> dict[str, Any]:
-    made = breaking.small(document)
+    made = changes.small(document)
     assert not list(OpenAPIV31SpecValidator(made).iter_errors())
     return made
 
 
 def test_the_corpus_is_large_enough() -> None:
-    assert len(breaking.BREAKS) >= 30
-    assert len(breaking.HARMLESS) >= 10
-    assert len(CASES) == len(breaking.BREAKS) + len(breaking.HARMLESS)
+    assert len(changes.BREAKS) >= 30
+    assert len(changes.HARMLESS) >= 10
+    assert len(CASES) == len(changes.BREAKS) + len(changes.HARMLESS)
 
 
 @pytest.mark.parametrize("name", CASES)
 def test_every_case_is_a_change_that_leaves_a_document(name: str, reduced: dict[str, Any]) -> None:
-    made = breaking.changed(reduced, CASES[name])
+    made = changes.changed(reduced, CASES[name])
     assert made != reduced
     assert not list(OpenAPIV31SpecValidator(made).iter_errors())
 
